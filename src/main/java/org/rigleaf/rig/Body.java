@@ -1,0 +1,147 @@
+package org.rigleaf.rig;
+
+import static org.rigleaf.source.Unit.COUNT;
+import static org.rigleaf.source.Unit.FOOT;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What opens, folds and holds the body.
+ *
+ * <pre>
+ * body:
+ *   door: {at: curb 6 ft}
+ *   slides: [{name: Dinette slide, drive: electric, at: street 10 ft, width: 9 ft, depth: 2 ft 6 in, switch: by the door}]
+ * </pre>
+ */
+public record Body(
+    Optional<Gear> door,
+    List<Slide> slides,
+    List<Awning> awnings,
+    Optional<Steps> steps,
+    Optional<Stabilizers> stabilizers,
+    Optional<TongueJack> tongueJack,
+    Optional<Levelling> levelling) {
+
+  static Body read(Section s) {
+    return new Body(
+        s.group("door", d -> d.gear(Letter.BODY)),
+        s.items("slides", "slide", "name", Slide::read),
+        s.items("awnings", "awning", "name", Awning::read),
+        s.group("steps", Steps::read),
+        s.group("stabilizers", Stabilizers::read),
+        s.group("tongue-jack", TongueJack::read),
+        s.group("levelling", Levelling::read));
+  }
+
+  /** What moves a slide. */
+  public enum SlideDrive implements Choice {
+    ELECTRIC,
+    HYDRAULIC,
+    CABLE,
+    HAND
+  }
+
+  /** A slide-out room; width along the wall, depth outward. */
+  public record Slide(
+      Gear gear,
+      Optional<SlideDrive> drive,
+      Fact width,
+      Fact depth,
+      Optional<String> switchPlace,
+      Optional<String> order) {
+    static Slide read(Section s) {
+      return new Slide(
+          s.gear(Letter.BODY),
+          s.choice("drive", SlideDrive.class),
+          s.positive("width", FOOT),
+          s.positive("depth", FOOT),
+          s.words("switch"),
+          s.words("order"));
+    }
+  }
+
+  /** By hand or by power. */
+  public enum AwningDrive implements Choice {
+    HAND,
+    POWER
+  }
+
+  /** An awning; width along the wall, reach outward. */
+  public record Awning(
+      Gear gear,
+      Optional<AwningDrive> drive,
+      Fact width,
+      Fact reach,
+      Optional<String> switchPlace) {
+    static Awning read(Section s) {
+      return new Awning(
+          s.gear(Letter.BODY),
+          s.choice("drive", AwningDrive.class),
+          s.positive("width", FOOT),
+          s.positive("reach", FOOT),
+          s.words("switch"));
+    }
+  }
+
+  /** The entry steps. */
+  public record Steps(Gear gear, Optional<AwningDrive> drive, Optional<String> switchPlace) {
+    static Steps read(Section s) {
+      return new Steps(
+          s.gear(Letter.BODY), s.choice("drive", AwningDrive.class), s.words("switch"));
+    }
+  }
+
+  /** What turns the steady legs. */
+  public enum LegDrive implements Choice {
+    CRANK,
+    POWER
+  }
+
+  /** The steady legs. */
+  public record Stabilizers(
+      Gear gear,
+      Fact count,
+      Optional<LegDrive> drive,
+      Optional<Place> crank,
+      Optional<String> switchPlace) {
+    static Stabilizers read(Section s) {
+      return new Stabilizers(
+          s.gear(Letter.BODY),
+          s.between("count", COUNT, 1, 8),
+          s.choice("drive", LegDrive.class),
+          s.group("crank", Section::place),
+          s.words("switch"));
+    }
+  }
+
+  /** What drives the tongue jack. */
+  public enum JackDrive implements Choice {
+    HAND,
+    ELECTRIC
+  }
+
+  /** The tongue jack. */
+  public record TongueJack(Gear gear, Optional<JackDrive> drive, Optional<String> switchPlace) {
+    static TongueJack read(Section s) {
+      return new TongueJack(
+          s.gear(Letter.BODY), s.choice("drive", JackDrive.class), s.words("switch"));
+    }
+  }
+
+  /** What lifts the rig level. */
+  public enum LevellingKind implements Choice {
+    HYDRAULIC,
+    ELECTRIC,
+    AIR
+  }
+
+  /** Built-in levelling. */
+  public record Levelling(Gear gear, Optional<LevellingKind> kind, Optional<String> switchPlace) {
+    static Levelling read(Section s) {
+      return new Levelling(
+          s.gear(Letter.BODY), s.choice("kind", LevellingKind.class), s.words("switch"));
+    }
+  }
+}

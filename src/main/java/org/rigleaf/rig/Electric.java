@@ -1,0 +1,465 @@
+package org.rigleaf.rig;
+
+import static org.rigleaf.source.Unit.AMPERE_HOUR;
+import static org.rigleaf.source.Unit.AMPERE_UNIT;
+import static org.rigleaf.source.Unit.AWG;
+import static org.rigleaf.source.Unit.COUNT;
+import static org.rigleaf.source.Unit.FOOT;
+import static org.rigleaf.source.Unit.HOUR_UNIT;
+import static org.rigleaf.source.Unit.MINUTE_UNIT;
+import static org.rigleaf.source.Unit.SHARE;
+import static org.rigleaf.source.Unit.VOLT_UNIT;
+import static org.rigleaf.source.Unit.WATT_UNIT;
+
+import java.util.List;
+import java.util.Optional;
+import org.rigleaf.source.Unit;
+
+/**
+ * Everything electric.
+ *
+ * <pre>
+ * electric:
+ *   shore: {service: 30 A, inlet: twist lock, cord: {length: 30 ft, gauge: 10 AWG}, at: street 19 ft}
+ *   batteries: {type: flooded lead-acid, each: {voltage: 6 V, capacity: 215 Ah}, in-series: 2, strings: 1}
+ *   loads: [{name: Microwave oven, on: 120 V, draws: 1350 W, runs: 15 min}]
+ * </pre>
+ *
+ * @param shore the inlet and its cord
+ * @param adapters adapters aboard
+ * @param protector surge protector or full monitor ahead of the rig
+ * @param breakers breakers of the panel, the main one named so
+ * @param panel the breaker and fuse panel
+ * @param outlets outlets worth naming
+ * @param batteries the house bank
+ * @param disconnect the battery switch
+ * @param converter charger that makes 12 V from 120 V
+ * @param solar panels and their controller
+ * @param inverter makes 120 V from the bank
+ * @param alternatorCharging charging from the engine
+ * @param generator built-in generator
+ * @param transfer switch between shore and generator
+ * @param loads what draws power and has no section of its own
+ */
+public record Electric(
+    Optional<Shore> shore,
+    List<Adapter> adapters,
+    Optional<Protector> protector,
+    List<Breaker> breakers,
+    Optional<Gear> panel,
+    List<Outlet> outlets,
+    Optional<Batteries> batteries,
+    Optional<Disconnect> disconnect,
+    Optional<Converter> converter,
+    Optional<Solar> solar,
+    Optional<Inverter> inverter,
+    Optional<AlternatorCharging> alternatorCharging,
+    Optional<Generator> generator,
+    Optional<Transfer> transfer,
+    List<Load> loads) {
+
+  static Electric read(Section s) {
+    return new Electric(
+        s.group("shore", Shore::read),
+        s.items("adapters", "adapter", "from-post", Adapter::read),
+        s.group("protector", Protector::read),
+        s.items("breakers", "breaker", "name", Breaker::read),
+        s.group("panel", p -> p.gear(Letter.ELECTRICITY)),
+        s.items("outlets", "outlet", "name", Outlet::read),
+        s.group("batteries", Batteries::read),
+        s.group("disconnect", Disconnect::read),
+        s.group("converter", Converter::read),
+        s.group("solar", Solar::read),
+        s.group("inverter", Inverter::read),
+        s.group("alternator-charging", AlternatorCharging::read),
+        s.group("generator", Generator::read),
+        s.group("transfer", Transfer::read),
+        s.items("loads", "load", "name", Load::read));
+  }
+
+  /** How the shore cord meets the rig. */
+  public enum Inlet implements Choice {
+    TWIST_LOCK,
+    FIXED_CORD
+  }
+
+  /**
+   * Shore power.
+   *
+   * @param service amperes of the inlet; 50 A has two legs of 120 V, anything else one
+   */
+  public record Shore(
+      Gear gear,
+      Fact service,
+      Optional<Inlet> inlet,
+      Optional<Cord> cord,
+      Optional<Cord> extension) {
+    static Shore read(Section s) {
+      return new Shore(
+          s.gear(Letter.ELECTRICITY),
+          s.positive("service", AMPERE_UNIT),
+          s.choice("inlet", Inlet.class),
+          s.group("cord", Cord::read),
+          s.group("extension", Cord::read));
+    }
+  }
+
+  /**
+   * A power cord.
+   *
+   * @param length feet, one way
+   * @param gauge AWG number; 1/0 is written 0
+   * @param rated amperes the cord may carry, if its jacket says so
+   */
+  public record Cord(Fact length, Fact gauge, Fact rated) {
+    static Cord read(Section s) {
+      return new Cord(
+          s.positive("length", FOOT),
+          s.between("gauge", AWG, 0, 18),
+          s.positive("rated", AMPERE_UNIT));
+    }
+  }
+
+  /** An adapter: the post it plugs into, the rig's plug it takes. */
+  public record Adapter(
+      String id, String name, Fact fromPost, Fact toRig, Fact rated, Place place) {
+    static Adapter read(Section s) {
+      return new Adapter(
+          s.path(),
+          s.name().orElse("adapter"),
+          s.positive("from-post", AMPERE_UNIT),
+          s.positive("to-rig", AMPERE_UNIT),
+          s.positive("rated", AMPERE_UNIT),
+          s.place());
+    }
+  }
+
+  /** What a protector can do. */
+  public enum ProtectorKind implements Choice {
+    SURGE_ONLY,
+    FULL
+  }
+
+  /** A protector; delay in minutes before it lets power through. */
+  public record Protector(Gear gear, Optional<ProtectorKind> kind, Fact delay) {
+    static Protector read(Section s) {
+      return new Protector(
+          s.gear(Letter.ELECTRICITY),
+          s.choice("kind", ProtectorKind.class),
+          s.notNegative("delay", MINUTE_UNIT));
+    }
+  }
+
+  /** A breaker; the one named 'Main' limits the whole rig. */
+  public record Breaker(String id, String name, Fact rating, List<Reference> feeds) {
+    static Breaker read(Section s) {
+      return new Breaker(
+          s.path(),
+          s.name().orElse("breaker"),
+          s.positive("rating", AMPERE_UNIT),
+          s.references("feeds"));
+    }
+  }
+
+  /** An outlet worth naming; gfci: it guards others against shock. */
+  public record Outlet(Gear gear, Answer gfci, List<Reference> protects) {
+    static Outlet read(Section s) {
+      return new Outlet(s.gear(Letter.ELECTRICITY), s.yes("gfci"), s.references("protects"));
+    }
+  }
+
+  /** Battery chemistry. */
+  public enum Chemistry implements Choice {
+    FLOODED_LEAD_ACID,
+    AGM,
+    GEL,
+    LITHIUM;
+
+    @Override
+    public String text() {
+      return this == FLOODED_LEAD_ACID ? "flooded lead-acid" : Choice.super.text();
+    }
+
+    /** True for all lead batteries. */
+    public boolean lead() {
+      return this != LITHIUM;
+    }
+  }
+
+  /**
+   * The house bank.
+   *
+   * @param voltage volts of one battery
+   * @param capacity Ah of one battery
+   * @param ratedHours hours of the discharge at which the Ah hold
+   * @param inSeries batteries in one string
+   * @param strings strings side by side
+   * @param usable share of the energy one may take out, if the keeper sets it
+   */
+  public record Batteries(
+      Gear gear,
+      Optional<Chemistry> type,
+      Fact voltage,
+      Fact capacity,
+      Fact ratedHours,
+      Fact inSeries,
+      Fact strings,
+      Answer inside,
+      Answer heated,
+      Fact chargeLimit,
+      Fact dischargeLimit,
+      Fact usable) {
+    static Batteries read(Section s) {
+      Gear gear = s.gear(Letter.ELECTRICITY);
+      Each each = s.part("each", Each::read);
+      return new Batteries(
+          gear,
+          s.choice("type", Chemistry.class),
+          each.voltage(),
+          each.capacity(),
+          each.ratedHours(),
+          s.between("in-series", COUNT, 1, 24),
+          s.between("strings", COUNT, 1, 24),
+          s.yes("inside"),
+          s.yes("heated"),
+          s.positive("charge-limit", AMPERE_UNIT),
+          s.positive("discharge-limit", AMPERE_UNIT),
+          s.between("usable", SHARE, 0.01, 1));
+    }
+
+    private record Each(Fact voltage, Fact capacity, Fact ratedHours) {
+      static Each read(Section s) {
+        return new Each(
+            s.positive("voltage", VOLT_UNIT),
+            s.positive("capacity", AMPERE_HOUR),
+            s.positive("rated-hours", COUNT));
+      }
+    }
+  }
+
+  /** On or off. */
+  public enum Switched implements Choice {
+    ON,
+    OFF
+  }
+
+  /** The battery switch: what it cuts, what stays live, how it stands on the road. */
+  public record Disconnect(
+      Gear gear, List<Reference> cuts, List<Reference> leaves, Optional<Switched> onTheRoad) {
+    static Disconnect read(Section s) {
+      return new Disconnect(
+          s.gear(Letter.ELECTRICITY),
+          s.references("cuts"),
+          s.references("leaves"),
+          s.choice("on-the-road", Switched.class));
+    }
+  }
+
+  /** The converter: amperes out at 12 V, watts in at 120 V. */
+  public record Converter(Gear gear, Fact output, Fact draws, Optional<String> charging) {
+    static Converter read(Section s) {
+      return new Converter(
+          s.gear(Letter.ELECTRICITY),
+          s.positive("output", AMPERE_UNIT),
+          s.positive("draws", WATT_UNIT),
+          s.words("charging"));
+    }
+  }
+
+  /** Solar charge controller. */
+  public enum Controller implements Choice {
+    MPPT,
+    PWM
+  }
+
+  /** How the panels lie. */
+  public enum Tilt implements Choice {
+    FLAT
+  }
+
+  /** Solar: count and watts of the panels, their voltage at the most power. */
+  public record Solar(
+      Gear gear,
+      Fact panels,
+      Fact each,
+      Optional<Controller> controller,
+      Optional<Tilt> tilt,
+      Fact vmp) {
+    static Solar read(Section s) {
+      Section.Several panels = s.several("panels", WATT_UNIT);
+      return new Solar(
+          s.gear(Letter.ELECTRICITY),
+          panels.count(),
+          panels.each(),
+          s.choice("controller", Controller.class),
+          s.choice("tilt", Tilt.class),
+          s.positive("vmp", VOLT_UNIT));
+    }
+  }
+
+  /** The inverter: watts it can give for hours, watts it takes when idle, what it feeds. */
+  public record Inverter(
+      Gear gear,
+      Fact output,
+      Fact surge,
+      Fact idle,
+      Fact efficiency,
+      Fact fuse,
+      List<Reference> feeds,
+      Optional<String> switchPlace) {
+    static Inverter read(Section s) {
+      return new Inverter(
+          s.gear(Letter.ELECTRICITY),
+          s.positive("output", WATT_UNIT),
+          s.positive("surge", WATT_UNIT),
+          s.notNegative("idle", WATT_UNIT),
+          s.between("efficiency", SHARE, 0.3, 1),
+          s.positive("fuse", AMPERE_UNIT),
+          s.references("feeds"),
+          s.words("switch"));
+    }
+  }
+
+  /** How the engine charges the house bank. */
+  public enum EngineCharging implements Choice {
+    DC_DC,
+    DIRECT;
+
+    @Override
+    public String text() {
+      return this == DC_DC ? "dc-dc" : "direct";
+    }
+  }
+
+  /** Charging from the engine. */
+  public record AlternatorCharging(Gear gear, Optional<EngineCharging> kind, Fact output) {
+    static AlternatorCharging read(Section s) {
+      return new AlternatorCharging(
+          s.gear(Letter.ELECTRICITY),
+          s.choice("kind", EngineCharging.class),
+          s.positive("output", AMPERE_UNIT));
+    }
+  }
+
+  /** What a generator burns. */
+  public enum GeneratorFuel implements Choice {
+    GASOLINE,
+    DIESEL,
+    LP
+  }
+
+  /** The built-in generator; burn in gallons an hour at half and full load. */
+  public record Generator(
+      Gear gear,
+      Fact rated,
+      Fact surge,
+      Fact derate,
+      Optional<GeneratorFuel> fuel,
+      Fact halfLoad,
+      Fact fullLoad,
+      Answer autoStart,
+      Optional<String> switchPlace) {
+    static Generator read(Section s) {
+      Gear gear = s.gear(Letter.ELECTRICITY);
+      Burns burns = s.part("burns", Burns::read);
+      return new Generator(
+          gear,
+          s.positive("rated", WATT_UNIT),
+          s.positive("surge", WATT_UNIT),
+          s.between("derate-per-1000-ft", SHARE, 0, 0.2),
+          s.choice("fuel", GeneratorFuel.class),
+          burns.half(),
+          burns.full(),
+          s.yes("auto-start"),
+          s.words("switch"));
+    }
+
+    private record Burns(Fact half, Fact full) {
+      static Burns read(Section s) {
+        return new Burns(
+            s.positive("half-load", Unit.GALLON_PER_HOUR),
+            s.positive("full-load", Unit.GALLON_PER_HOUR));
+      }
+    }
+  }
+
+  /** How the transfer switch works. */
+  public enum TransferKind implements Choice {
+    AUTOMATIC,
+    CORD_INTO_BOX
+  }
+
+  /** The transfer switch; delay in minutes. */
+  public record Transfer(Gear gear, Optional<TransferKind> kind, Fact delay) {
+    static Transfer read(Section s) {
+      return new Transfer(
+          s.gear(Letter.ELECTRICITY),
+          s.choice("kind", TransferKind.class),
+          s.notNegative("delay", MINUTE_UNIT));
+    }
+  }
+
+  /** The supply a load runs on. */
+  public enum Supply implements Choice {
+    MAINS("120 V"),
+    BATTERY("12 V");
+
+    private final String text;
+
+    Supply(String text) {
+      this.text = text;
+    }
+
+    @Override
+    public String text() {
+      return text;
+    }
+  }
+
+  /** When a load runs. */
+  public enum When implements Choice {
+    MORNING,
+    DAY,
+    EVENING,
+    NIGHT,
+    ALWAYS
+  }
+
+  /** The leg of a two-leg panel. */
+  public enum Leg implements Choice {
+    A,
+    B
+  }
+
+  /**
+   * Something that draws power.
+   *
+   * @param draws watts, or amperes at its own supply
+   * @param runs hours a day
+   * @param continuous runs three hours or more at a stretch
+   * @param starts watts while a motor starts
+   */
+  public record Load(
+      String id,
+      String name,
+      Optional<Supply> on,
+      Fact draws,
+      Fact runs,
+      Optional<When> when,
+      Answer continuous,
+      Fact starts,
+      Optional<Leg> leg) {
+    static Load read(Section s) {
+      return new Load(
+          s.path(),
+          s.name().orElse("load"),
+          s.choice("on", Supply.class),
+          s.draw("draws"),
+          s.between("runs", HOUR_UNIT, 0, 24),
+          s.choice("when", When.class),
+          s.yes("continuous"),
+          s.positive("starts", WATT_UNIT),
+          s.choice("leg", Leg.class));
+    }
+  }
+}

@@ -1,0 +1,172 @@
+package org.rigleaf.rig;
+
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.rigleaf.source.Fields;
+import org.rigleaf.source.Nearest;
+import org.rigleaf.source.Node;
+import org.rigleaf.source.Problems;
+import org.rigleaf.source.ProblemsFound;
+
+/**
+ * One recreational vehicle, as its profile describes it.
+ *
+ * @param privateWords words for the owner's binder alone
+ * @param facts every measured thing by path, unknown ones of the sections present included
+ * @param texts names, places, switches and other words by path
+ * @param traits what the profile gives, as wording asks for it: paths, yes-keys, enum values
+ * @param gear everything with a code
+ * @param codes codes by gear id
+ */
+public record Rig(
+    Identity identity,
+    Edition edition,
+    List<Contact> contacts,
+    Optional<String> page,
+    Map<String, String> privateWords,
+    Optional<Stay> stay,
+    Kit kit,
+    Electric electric,
+    Water water,
+    Waste waste,
+    Optional<Propane> propane,
+    Climate climate,
+    Body body,
+    Road road,
+    Safety safety,
+    Limits limits,
+    List<String> houseRules,
+    Map<String, Fact> facts,
+    Map<String, String> texts,
+    Set<String> traits,
+    List<Gear> gear,
+    Map<String, String> codes) {
+
+  /**
+   * Binds a profile.
+   *
+   * @param root what the file holds
+   * @param issued codes by gear id of the last issued edition; empty before the first
+   * @throws ProblemsFound with every problem of the profile
+   */
+  public static Rig read(Node root, Map<String, String> issued) throws ProblemsFound {
+    Reading reading = new Reading(false);
+    if (!(root instanceof Node.Mapping map)) {
+      reading.problems.add(root.at(), "", "a profile is keys with values", "start with 'rig:'");
+      throw new ProblemsFound(reading.problems.sorted());
+    }
+    Rig rig = bind(new Fields(map, "", reading.problems), reading, issued);
+    checkReferences(reading);
+    if (!reading.problems.none()) {
+      throw new ProblemsFound(reading.problems.sorted());
+    }
+    return rig;
+  }
+
+  /**
+   * Every trait that some profile could have: the paths, yes-keys and enum values of the format.
+   */
+  public static Set<String> possibleTraits() {
+    Reading reading = new Reading(true);
+    bind(Fields.none("", new Problems()), reading, Map.of());
+    return Collections.unmodifiableSet(new LinkedHashSet<>(reading.traits));
+  }
+
+  /** Gear ids by list or section path, without the items' own parts, that the format knows. */
+  public static Set<String> possibleGear() {
+    Reading reading = new Reading(true);
+    bind(Fields.none("", new Problems()), reading, Map.of());
+    Set<String> types = new LinkedHashSet<>();
+    reading.gear.forEach(g -> types.add(g.type()));
+    return types;
+  }
+
+  private static Rig bind(Fields fields, Reading reading, Map<String, String> issued) {
+    Section s = new Section(fields, "", reading, Optional.empty());
+    Identity identity = s.part("rig", Identity::read);
+    Rig rig =
+        new Rig(
+            identity,
+            s.part("edition", Edition::read),
+            s.items("contacts", "contact", "for", Contact::read),
+            s.words("page"),
+            s.free("private"),
+            s.group("stay", Stay::read),
+            s.part("kit", Kit::read),
+            s.part("electric", Electric::read),
+            s.part("water", Water::read),
+            s.part("waste", Waste::read),
+            s.group("propane", Propane::read),
+            s.part("climate", Climate::read),
+            s.part("body", Body::read),
+            s.part("road", Road::read),
+            s.part("safety", Safety::read),
+            s.part("limits", Limits::read),
+            s.list("house-rules"),
+            Collections.unmodifiableMap(new LinkedHashMap<>(reading.facts)),
+            Collections.unmodifiableMap(new LinkedHashMap<>(reading.texts)),
+            Collections.unmodifiableSet(new LinkedHashSet<>(reading.traits)),
+            List.copyOf(reading.gear),
+            Codes.assign(reading.gear, issued));
+    fields.finish();
+    return rig;
+  }
+
+  private static void checkReferences(Reading reading) {
+    Set<String> known = new LinkedHashSet<>();
+    reading.names.forEach(
+        (id, name) -> known.addAll(List.of(lower(id), lower(name), lower(Ids.last(id)))));
+    reading.references.stream()
+        .filter(r -> !r.words() && !known.contains(lower(r.text())))
+        .forEach(
+            r ->
+                reading.problems.add(
+                    r.at(),
+                    r.path(),
+                    "nothing here is called '" + r.text() + "'",
+                    cure(r, reading.names.values())));
+  }
+
+  private static String cure(Reference r, Collection<String> names) {
+    String quotes = "put it in quotes if it is only words";
+    return Nearest.to(r.text(), names)
+        .map(n -> "did you mean '" + n + "'? Or " + quotes)
+        .orElse(quotes);
+  }
+
+  /** The id of what a reference means; empty if it is only words. */
+  public Optional<String> resolve(Reference reference) {
+    String wanted = lower(reference.text());
+    return texts.entrySet().stream()
+        .filter(e -> e.getKey().endsWith(".name") && lower(e.getValue()).equals(wanted))
+        .map(e -> e.getKey().substring(0, e.getKey().length() - ".name".length()))
+        .findFirst()
+        .or(
+            () ->
+                gear.stream()
+                    .map(Gear::id)
+                    .filter(id -> lower(id).equals(wanted) || lower(Ids.last(id)).equals(wanted))
+                    .findFirst());
+  }
+
+  /** The gear with this id. */
+  public Optional<Gear> gear(String id) {
+    return gear.stream().filter(g -> g.id().equals(id)).findFirst();
+  }
+
+  /** True if the profile gives this. */
+  public boolean has(String trait) {
+    return traits.contains(trait);
+  }
+
+  private static String lower(String text) {
+    return text.toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,93 @@
+package org.rigleaf.rig;
+
+import static org.rigleaf.source.Unit.GALLON;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Toilet, waste tanks and their outlet.
+ *
+ * <pre>
+ * waste:
+ *   black: {holds: 30 gal, at: under 18 ft, flush-inlet: {at: street 18 ft}, handle: {at: street 17 ft, opens: pull}}
+ *   gray: [{name: main, holds: 38 gal, drains: [kitchen, bath], handle: {at: street 17 ft 6 in, opens: pull}}]
+ * </pre>
+ */
+public record Waste(
+    Optional<Toilet> toilet,
+    Optional<Black> black,
+    List<Gray> gray,
+    Optional<Gear> outlet,
+    Optional<Monitor> monitor) {
+
+  static Waste read(Section s) {
+    return new Waste(
+        s.group("toilet", Toilet::read),
+        s.group("black", Black::read),
+        s.items("gray", "gray", "name", Gray::read),
+        s.group("outlet", o -> o.gear(Letter.DRAINS)),
+        s.group("monitor", Monitor::read));
+  }
+
+  /** Toilet kinds. */
+  public enum ToiletKind implements Choice {
+    GRAVITY_FLUSH,
+    MACERATING,
+    VACUUM,
+    CASSETTE,
+    COMPOSTING,
+    PORTABLE
+  }
+
+  /** The toilet; flush in gallons. */
+  public record Toilet(Gear gear, Optional<ToiletKind> kind, Fact flush) {
+    static Toilet read(Section s) {
+      return new Toilet(
+          s.gear(Letter.DRAINS), s.choice("kind", ToiletKind.class), s.positive("flush", GALLON));
+    }
+  }
+
+  /** How a dump valve opens. */
+  public enum Opens implements Choice {
+    PULL,
+    TURN,
+    ELECTRIC
+  }
+
+  /** The handle of a dump valve. */
+  public record Handle(Gear gear, Optional<Opens> opens) {
+    static Handle read(Section s) {
+      return new Handle(s.gear(Letter.DRAINS), s.choice("opens", Opens.class));
+    }
+  }
+
+  /** The black tank. */
+  public record Black(Gear gear, Fact holds, Optional<Gear> flushInlet, Optional<Handle> handle) {
+    static Black read(Section s) {
+      return new Black(
+          s.gear(Letter.DRAINS),
+          s.positive("holds", GALLON),
+          s.group("flush-inlet", f -> f.gear(Letter.DRAINS)),
+          s.group("handle", Handle::read));
+    }
+  }
+
+  /** A gray tank and what drains into it. */
+  public record Gray(Gear gear, Fact holds, List<String> drains, Optional<Handle> handle) {
+    static Gray read(Section s) {
+      return new Gray(
+          s.gear(Letter.DRAINS),
+          s.positive("holds", GALLON),
+          s.list("drains"),
+          s.group("handle", Handle::read));
+    }
+  }
+
+  /** The panel that shows the tanks. */
+  public record Monitor(Gear gear, List<String> lamps) {
+    static Monitor read(Section s) {
+      return new Monitor(s.gear(Letter.DRAINS), s.list("lamps"));
+    }
+  }
+}

@@ -1,0 +1,149 @@
+package org.rigleaf.rig;
+
+import static org.rigleaf.source.Unit.BTU_PER_HOUR;
+import static org.rigleaf.source.Unit.FAHRENHEIT;
+import static org.rigleaf.source.Unit.GALLON;
+import static org.rigleaf.source.Unit.GALLON_PER_MINUTE;
+import static org.rigleaf.source.Unit.SHARE;
+import static org.rigleaf.source.Unit.WATT_UNIT;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Fresh and hot water.
+ *
+ * <pre>
+ * water:
+ *   fresh: {holds: 42 gal, at: under 12 ft}
+ *   heater: {kind: storage, holds: 6 gal, fuel: [lp, electric], burner: 12000 Btu/h, element: 1440 W}
+ * </pre>
+ */
+public record Water(
+    Optional<Gear> cityInlet,
+    Optional<Fill> fill,
+    Optional<Fresh> fresh,
+    Optional<Pump> pump,
+    Optional<Filter> filter,
+    Optional<Heater> heater,
+    Optional<Winterizing> winterizing,
+    Optional<Gear> outsideShower,
+    Fact lines) {
+
+  static Water read(Section s) {
+    return new Water(
+        s.group("city-inlet", c -> c.gear(Letter.WATER)),
+        s.group("fill", Fill::read),
+        s.group("fresh", Fresh::read),
+        s.group("pump", Pump::read),
+        s.group("filter", Filter::read),
+        s.group("heater", Heater::read),
+        s.group("winterizing", Winterizing::read),
+        s.group("outside-shower", c -> c.gear(Letter.WATER)),
+        s.positive("lines", GALLON));
+  }
+
+  /** How the fresh tank is filled. */
+  public enum FillStyle implements Choice {
+    GRAVITY,
+    PRESSURE
+  }
+
+  /** The filler; a pressure fill has a valve with named positions. */
+  public record Fill(Gear gear, Optional<FillStyle> style, Optional<Valve> valve) {
+    static Fill read(Section s) {
+      return new Fill(
+          s.gear(Letter.WATER), s.choice("style", FillStyle.class), s.group("valve", Valve::read));
+    }
+  }
+
+  /** A valve whose positions have names on the panel. */
+  public record Valve(Gear gear, List<String> positions) {
+    static Valve read(Section s) {
+      return new Valve(s.gear(Letter.WATER), s.list("positions"));
+    }
+  }
+
+  /** The fresh tank. */
+  public record Fresh(Gear gear, Fact holds) {
+    static Fresh read(Section s) {
+      return new Fresh(s.gear(Letter.WATER), s.positive("holds", GALLON));
+    }
+  }
+
+  /** The pump and its switches. */
+  public record Pump(Gear gear, Fact flow, Fact draws, List<String> switches) {
+    static Pump read(Section s) {
+      return new Pump(
+          s.gear(Letter.WATER),
+          s.positive("flow", GALLON_PER_MINUTE),
+          s.draw("draws"),
+          s.list("switches"));
+    }
+  }
+
+  /** The water filter. */
+  public record Filter(Gear gear, Optional<String> style, Answer bypass) {
+    static Filter read(Section s) {
+      return new Filter(s.gear(Letter.WATER), s.words("style"), s.yes("bypass"));
+    }
+  }
+
+  /** How a water heater works. */
+  public enum HeaterKind implements Choice {
+    STORAGE,
+    ON_DEMAND,
+    COMBINATION,
+    HYDRONIC;
+
+    @Override
+    public String text() {
+      return this == ON_DEMAND ? "on-demand" : Choice.super.text();
+    }
+  }
+
+  /** What a water heater runs on. */
+  public enum HeaterFuel implements Choice {
+    LP,
+    ELECTRIC,
+    ENGINE,
+    DIESEL
+  }
+
+  /** The water heater: burner in Btu/h, element in watts, set point in degF. */
+  public record Heater(
+      Gear gear,
+      Optional<HeaterKind> kind,
+      Fact holds,
+      List<HeaterFuel> fuel,
+      Fact burner,
+      Fact element,
+      Fact setPoint,
+      Fact efficiency,
+      Answer anode,
+      Optional<Gear> bypass,
+      Optional<String> switches) {
+    static Heater read(Section s) {
+      return new Heater(
+          s.gear(Letter.WATER),
+          s.choice("kind", HeaterKind.class),
+          s.positive("holds", GALLON),
+          s.choices("fuel", HeaterFuel.class),
+          s.positive("burner", BTU_PER_HOUR),
+          s.positive("element", WATT_UNIT),
+          s.between("set-point", FAHRENHEIT, 90, 190),
+          s.between("efficiency", SHARE, 0.3, 1),
+          s.yes("anode"),
+          s.group("bypass", b -> b.gear(Letter.WATER)),
+          s.words("switches"));
+    }
+  }
+
+  /** What helps against frost: an antifreeze pick-up hose, low-point drains. */
+  public record Winterizing(Answer siphon, List<Gear> lowPoints) {
+    static Winterizing read(Section s) {
+      return new Winterizing(
+          s.yes("siphon"), s.items("low-points", "low point", "name", p -> p.gear(Letter.WATER)));
+    }
+  }
+}
