@@ -1,0 +1,31 @@
+package org.rigleaf.figures;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** The register: every entry of every trade, in the order of the pages. */
+public final class Register {
+  /** All entries. A doubled pattern stops the program at once. */
+  public static final List<Entry> ENTRIES = all();
+
+  private Register() {}
+
+  private static List<Entry> all() {
+    List<Entry> all = Stream.of(Batteries.ENTRIES).flatMap(List::stream).toList();
+    Map<String, Long> counts =
+        all.stream().collect(Collectors.groupingBy(Entry::pattern, Collectors.counting()));
+    counts.entrySet().removeIf(e -> e.getValue() == 1);
+    if (!counts.isEmpty()) {
+      throw new IllegalStateException("doubled figures: " + counts.keySet());
+    }
+    return all;
+  }
+
+  /** The entry with this pattern. */
+  static Map<String, Entry> byPattern() {
+    return ENTRIES.stream().collect(Collectors.toMap(Entry::pattern, Function.identity()));
+  }
+}
