@@ -1,0 +1,15 @@
+package org.rigleaf.sheets;
+
+/** A part of a topic; its kind names the template that prints it. */
+public sealed interface Block
+    permits ProcedureBlock,
+        FiguresBlock,
+        TableBlock,
+        CautionsBlock,
+        DrawingBlock,
+        LinesBlock,
+        FillBlock,
+        PlacesBlock {
+  /** Lower-case word of the kind. */
+  String kind();
+}
