@@ -52,11 +52,10 @@ public record Safety(List<Extinguisher> extinguishers, List<Alarm> alarms, List<
   public record Alarm(
       Gear gear, Optional<Watches> watches, Optional<PartialDate> replaceBy, boolean missing) {
     static Alarm read(Section s) {
-      return new Alarm(
-          s.gear(Letter.SAFETY),
-          s.choice("watches", Watches.class),
-          s.date("replace-by"),
-          s.choice("fitted", Fitted.class).isPresent());
+      Optional<Watches> watches = s.choice("watches", Watches.class);
+      boolean missing = s.choice("fitted", Fitted.class).isPresent();
+      Gear gear = missing ? s.unregistered(Letter.SAFETY) : s.gear(Letter.SAFETY);
+      return new Alarm(gear, watches, s.date("replace-by"), missing);
     }
   }
 

@@ -67,6 +67,12 @@ public final class Section {
     return quantity(key, unit, least, most, "between " + plain(least) + " and " + plain(most));
   }
 
+  /** A bare number whose unit the key itself names, between two limits. */
+  public Fact bare(String key, Unit unit, double least, double most) {
+    Fact number = between(key, Unit.COUNT, least, most);
+    return keep(key, number.with(v -> v, unit));
+  }
+
   private Fact quantity(String key, Unit unit, double least, double most, String range) {
     Fact fact =
         text(key)
@@ -496,6 +502,7 @@ public final class Section {
         new Fields((Node.Mapping) node, fields.pathOf(key) + "." + part, reading.problems);
     renamed.node("name");
     renamed.node("key");
+    renamed.node(naming);
     reading.traits.add(trait(key) + "." + part);
     reading.texts.put(renamed.path() + ".name", name);
     reading.names.put(renamed.path(), name);
@@ -514,11 +521,16 @@ public final class Section {
 
   /** Registers this group as a piece of gear with a code. */
   public Gear gear(Letter letter) {
-    Gear gear = new Gear(path(), schemaPath, name(), letter, place(), words("code"));
+    Gear gear = unregistered(letter);
     reading.gear.add(gear);
     gear.name().ifPresent(n -> reading.names.put(gear.id(), n));
     reading.names.putIfAbsent(gear.id(), Ids.last(gear.id()).replace('-', ' '));
     return gear;
+  }
+
+  /** The same without a code, for gear that is not there. */
+  public Gear unregistered(Letter letter) {
+    return new Gear(path(), schemaPath, name(), letter, place(), words("code"));
   }
 
   /** The place of this group: words under 'where' or 'kept', a spot under 'at'. */

@@ -7,7 +7,6 @@ import static org.rigleaf.source.Unit.FOOT;
 import static org.rigleaf.source.Unit.GALLON;
 import static org.rigleaf.source.Unit.GALLON_PER_MINUTE;
 import static org.rigleaf.source.Unit.MINUTE_UNIT;
-import static org.rigleaf.source.Unit.SHARE;
 
 import java.time.Month;
 import java.util.List;
@@ -65,7 +64,7 @@ public record Stay(
   private record Ground(Fact latitude, Fact elevation, List<Fact> sunshine) {
     static Ground read(Section s) {
       return new Ground(
-          s.between("latitude", DEGREE, -66, 66),
+          s.bare("latitude", DEGREE, -66, 66),
           s.between("elevation", FOOT, 0, 15_000),
           s.shares("sunshine"));
     }
@@ -85,12 +84,12 @@ public record Stay(
               "shower",
               h ->
                   new Fact[] {
-                    h.positive("minutes", MINUTE_UNIT), h.positive("flow", GALLON_PER_MINUTE)
+                    h.bare("minutes", MINUTE_UNIT, 0.5, 60), h.positive("flow", GALLON_PER_MINUTE)
                   });
       return new Habits(
           s.notNegative("drinking-and-cooking", GALLON),
           s.notNegative("washing", GALLON),
-          s.between("showers-a-day", SHARE, 0, 10),
+          s.between("showers-a-day", COUNT, 0, 10),
           shower[0],
           shower[1],
           s.between("flushes", COUNT, 0, 50));

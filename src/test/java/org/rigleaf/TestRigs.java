@@ -1,0 +1,51 @@
+package org.rigleaf;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.rigleaf.rig.Rig;
+import org.rigleaf.source.Node;
+import org.rigleaf.source.Problems;
+import org.rigleaf.source.ProblemsFound;
+import org.rigleaf.source.Yaml;
+
+/** Rigs for tests. */
+public final class TestRigs {
+  private TestRigs() {}
+
+  /** A rig from the text of a profile that must be right. */
+  public static Rig of(String yaml) {
+    try {
+      Problems problems = new Problems();
+      Node root =
+          Yaml.read(yaml.getBytes(StandardCharsets.UTF_8), "test.yaml", problems).orElse(null);
+      if (!problems.none()) {
+        throw new ProblemsFound(problems.sorted());
+      }
+      return Rig.read(root, Map.of());
+    } catch (ProblemsFound e) {
+      throw new AssertionError(e.getMessage(), e);
+    }
+  }
+
+  /** A rig of the demo fleet. */
+  public static Rig demo(String name) {
+    return of(text(Path.of("rig-profiles", name + ".yaml")));
+  }
+
+  /** The smallest useful profile. */
+  public static Rig smallest() {
+    return of(text(Path.of("src/test/resources/profiles/bulrush.yaml")));
+  }
+
+  private static String text(Path path) {
+    try {
+      return Files.readString(path);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
