@@ -1,0 +1,71 @@
+package org.rigleaf.figures;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import org.rigleaf.source.Unit;
+
+/**
+ * The one place that turns numbers, units and dates into text. Rounding is for the page; data keep
+ * their digits.
+ */
+public final class Amounts {
+  private static final DateTimeFormatter DATE =
+      DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
+
+  private Amounts() {}
+
+  /**
+   * A number with its unit, as a reader wants it: {@code 2,580 Wh}, {@code 11 ft 3 in}, {@code 38
+   * gal}.
+   */
+  public static String text(double value, Unit unit) {
+    return switch (unit) {
+      case FOOT -> feet(value);
+      case PERCENT_SHARE -> number(value, 1) + " %";
+      case SHARE -> number(value, 2);
+      case COUNT -> number(value, 2);
+      case AWG -> (value == 0 ? "1/0" : number(value, 0)) + " AWG";
+      default -> number(value, decimals(value, unit)) + " " + unit.symbol();
+    };
+  }
+
+  private static int decimals(double value, Unit unit) {
+    return switch (unit) {
+      case WATT_UNIT,
+          WATT_HOUR,
+          BTU_PER_HOUR,
+          BTU,
+          POUND,
+          PSI,
+          MILE_PER_HOUR,
+          MINUTE_UNIT,
+          DEGREE ->
+          0;
+      case VOLT_UNIT -> 2;
+      case YEAR_UNIT, INCH, AMPERE_UNIT, FLUID_OUNCE, GALLON_PER_HOUR, GALLON -> 1;
+      default -> Math.abs(value) < 10 ? 2 : Math.abs(value) < 100 ? 1 : 0;
+    };
+  }
+
+  /** A number rounded half up, without trailing zeros, thousands set apart by commas. */
+  public static String number(double value, int decimals) {
+    BigDecimal rounded =
+        BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
+    int scale = Math.max(0, rounded.scale());
+    return String.format(Locale.ENGLISH, "%,." + scale + "f", rounded);
+  }
+
+  private static String feet(double feet) {
+    long inches = Math.round(feet * 12);
+    String rest = inches % 12 == 0 ? "" : " " + inches % 12 + " in";
+    return inches < 12 ? inches + " in" : inches / 12 + " ft" + rest;
+  }
+
+  /** A date: {@code 2 May 2026}. */
+  public static String date(LocalDate day) {
+    return DATE.format(day);
+  }
+}

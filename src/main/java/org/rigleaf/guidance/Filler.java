@@ -1,0 +1,134 @@
+package org.rigleaf.guidance;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.rigleaf.figures.Amounts;
+import org.rigleaf.figures.Figure;
+import org.rigleaf.figures.Figures;
+import org.rigleaf.figures.Value;
+import org.rigleaf.rig.Contact;
+import org.rigleaf.rig.Fact;
+import org.rigleaf.rig.Ids;
+import org.rigleaf.rig.Rig;
+
+/**
+ * Fills the placeholders of a text for one rig. What is absent or unknown becomes a line to fill
+ * in; nothing is guessed.
+ */
+public final class Filler {
+  private final Rig rig;
+  private final Figures figures;
+  private final Places places;
+
+  /** A filler for one rig. */
+  public Filler(Rig rig, Figures figures, Wording wording) {
+    this.rig = rig;
+    this.figures = figures;
+    this.places = new Places(rig, wording);
+  }
+
+  /**
+   * The words of a text; {@code item} is the id of the list item it repeats for, empty outside
+   * lists.
+   */
+  public Words fill(TextTemplate text, String item) {
+    List<Run> runs = new ArrayList<>();
+    for (TextTemplate.Part part : text.parts()) {
+      runs.addAll(part.kind().isEmpty() ? List.of(Run.text(part.text())) : slot(part, item));
+    }
+    return new Words(runs);
+  }
+
+  private List<Run> slot(TextTemplate.Part part, String item) {
+    String id = part.text().startsWith(".") ? item + part.text() : part.text();
+    return switch (part.kind()) {
+      case "figure" -> List.of(figure(part.text().replace("*", Ids.last(item))));
+      case "place-of" -> places.where(id).runs();
+      case "place" -> places.where(item).runs();
+      case "name-of" -> text(places.inSentence(id));
+      case "name" -> text(places.name(item));
+      case "code-of" -> List.of(code(id));
+      case "code" -> List.of(code(item));
+      case "count-of" ->
+          text(String.valueOf(rig.gear().stream().filter(g -> g.type().equals(id)).count()));
+      case "fact" -> List.of(fact(id));
+      case "contact" -> List.of(contact());
+      default -> List.of(Run.blank(part.text()));
+    };
+  }
+
+  private static List<Run> text(String text) {
+    return List.of(Run.text(text));
+  }
+
+  private Run code(String id) {
+    return Optional.ofNullable(rig.codes().get(id))
+        .map(Run::text)
+        .orElse(Run.text(places.name(id)));
+  }
+
+  private Run fact(String path) {
+    Fact fact = rig.facts().get(path);
+    if (fact != null && fact.known()) {
+      return Run.text(fact.written());
+    }
+    return Optional.ofNullable(rig.texts().get(path)).map(Run::text).orElse(Run.blank(path));
+  }
+
+  private Run contact() {
+    return rig.contacts().stream()
+        .findFirst()
+        .map(Filler::line)
+        .filter(l -> !l.isEmpty())
+        .map(Run::text)
+        .orElse(Run.blank("contacts.keeper"));
+  }
+
+  private static String line(Contact contact) {
+    return java.util.stream.Stream.of(contact.name().or(contact::purpose), contact.phone())
+        .flatMap(Optional::stream)
+        .collect(Collectors.joining(", "));
+  }
+
+  /** A figure as a run; a line to fill in if it is absent. */
+  public Run figure(String id) {
+    return figures.find(id).map(this::run).orElse(Run.blank(id));
+  }
+
+  /** A figure as a run. */
+  public Run run(Figure figure) {
+    return Run.figure(shown(figure), mark(figure));
+  }
+
+  private static Mark mark(Figure f) {
+    String from = f.assumes().isEmpty() ? "given" : "typical";
+    return new Mark(
+        f.id(), f.value().data(), f.unit().symbol(), from, String.join(" ", f.assumes()));
+  }
+
+  /** A value as the page shows it. */
+  public String shown(Figure figure) {
+    Value value = figure.value();
+    if (value instanceof Value.Number n) {
+      return Amounts.text(n.number(), figure.unit());
+    }
+    if (value instanceof Value.Day d) {
+      return Amounts.date(d.day());
+    }
+    if (value instanceof Value.Loads l) {
+      return l.ids().stream().map(this::loadName).collect(Collectors.joining(" + "));
+    }
+    return ((Value.Word) value).word().text();
+  }
+
+  /** The printed name of a load by its id part. */
+  public String loadName(String part) {
+    return rig.texts().entrySet().stream()
+        .filter(e -> e.getKey().endsWith("." + part + ".name"))
+        .map(java.util.Map.Entry::getValue)
+        .findFirst()
+        .orElseGet(() -> places.loadName(part));
+  }
+}

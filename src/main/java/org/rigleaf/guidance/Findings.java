@@ -1,0 +1,123 @@
+package org.rigleaf.guidance;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import org.rigleaf.figures.Amounts;
+import org.rigleaf.figures.Figure;
+import org.rigleaf.figures.Figures;
+import org.rigleaf.figures.Value;
+import org.rigleaf.rig.Rig;
+import org.rigleaf.rig.Safety;
+
+/**
+ * Finds what needs attention: kit that is missing or past its date, loads that never run. Dates
+ * count from the edition, never from a clock.
+ */
+public final class Findings {
+  private final Rig rig;
+  private final Figures figures;
+  private final Wording wording;
+  private final Guide guide;
+  private final List<Finding> found = new ArrayList<>();
+
+  private Findings(Rig rig, Figures figures, Wording wording, Guide guide) {
+    this.rig = rig;
+    this.figures = figures;
+    this.wording = wording;
+    this.guide = guide;
+  }
+
+  /** All findings, safety first. */
+  public static List<Finding> of(Rig rig, Figures figures, Wording wording, Guide guide) {
+    Findings findings = new Findings(rig, figures, wording, guide);
+    Traits.safetyKitPaths().forEach(findings::kit);
+    rig.edition().date().ifPresent(findings::dates);
+    findings.loads();
+    return findings.found.stream()
+        .sorted(Comparator.comparing(f -> !f.severity().equals("safety")))
+        .toList();
+  }
+
+  private void add(String id, String about, Map<String, String> values) {
+    Wording.ConditionalFinding text = wording.findings.get(id);
+    Words words = guide.filler().fill(text.text(), about);
+    List<Run> runs =
+        words.runs().stream()
+            .map(
+                r ->
+                    r.kind() == Run.Kind.BLANK && values.containsKey(r.key())
+                        ? Run.text(values.get(r.key()))
+                        : r)
+            .toList();
+    found.add(new Finding(id, about, text.severity(), new Words(runs)));
+  }
+
+  private void kit(String path) {
+    boolean alarm = path.startsWith("safety.alarms") || path.equals("safety.extinguishers");
+    if (guide.has(path + ".none") && alarm) {
+      add("kit-missing", path, Map.of());
+    } else if (guide.has(path + ".unlisted")) {
+      add("kit-not-listed", path, Map.of());
+    }
+  }
+
+  private void dates(LocalDate edition) {
+    for (Safety.Alarm alarm : rig.safety().alarms()) {
+      alarm
+          .replaceBy()
+          .filter(d -> d.last().isBefore(edition))
+          .ifPresent(
+              d ->
+                  add(
+                      "alarm-past-date",
+                      alarm.gear().id(),
+                      Map.of("date", Amounts.date(d.last()))));
+    }
+    for (Figure f : figures.all()) {
+      boolean past = f.value() instanceof Value.Day d && d.day().isBefore(edition);
+      if (past && f.id().endsWith(".requalify")) {
+        String part = f.id().split("\\.")[1];
+        add(
+            "cylinder-past-date",
+            "propane.cylinders." + part,
+            Map.of("date", guide.filler().shown(f)));
+      }
+    }
+    tires();
+  }
+
+  private void tires() {
+    for (String id : guide.ids("road.tires")) {
+      String part = id.substring(id.lastIndexOf('.') + 1);
+      figures
+          .find("tire." + part + ".age")
+          .filter(f -> f.number() > 6)
+          .ifPresent(f -> add("tire-past-age", id, Map.of()));
+    }
+  }
+
+  private void loads() {
+    rig.electric()
+        .shore()
+        .filter(s -> s.service().known())
+        .ifPresent(
+            s -> {
+              String id = "together." + Math.round(s.service().value()) + ".never";
+              figures
+                  .find(id)
+                  .map(f -> (Value.Loads) f.value())
+                  .ifPresent(
+                      l ->
+                          l.ids()
+                              .forEach(
+                                  load ->
+                                      add(
+                                          "load-never-runs",
+                                          load,
+                                          Map.of("name", guide.filler().loadName(load)))));
+            });
+  }
+}

@@ -1,0 +1,222 @@
+package org.rigleaf.guidance;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.rigleaf.figures.Figures;
+import org.rigleaf.rig.Ids;
+import org.rigleaf.rig.Rig;
+
+/** The guidance of one rig: the procedures and cautions that apply, with their words filled in. */
+public final class Guide {
+  private final Rig rig;
+  private final Wording wording;
+  private final Filler filler;
+  private final Places places;
+  private final Set<String> traits;
+  private final String cautionsTopic;
+  private final Map<String, List<String>> events = new LinkedHashMap<>();
+  private final Map<String, Procedure> procedures = new LinkedHashMap<>();
+
+  /**
+   * The guidance of a rig.
+   *
+   * @param cautionsTopic code of the topic where the whole cautions stand, for the reminders
+   */
+  public Guide(Rig rig, Figures figures, Wording wording, String cautionsTopic) {
+    this.rig = rig;
+    this.wording = wording;
+    this.filler = new Filler(rig, figures, wording);
+    this.places = new Places(rig, wording);
+    this.traits = Traits.of(rig);
+    this.cautionsTopic = cautionsTopic;
+    wording.procedures.values().stream()
+        .filter(p -> p.condition().holds(traits::contains))
+        .forEach(p -> procedures.put(p.id(), procedure(p)));
+  }
+
+  /** The procedures that apply, by id. */
+  public Map<String, Procedure> procedures() {
+    return procedures;
+  }
+
+  /** True if this trait holds for the rig. */
+  public boolean has(String trait) {
+    return traits.contains(trait);
+  }
+
+  /** The events that the printed steps complete, by step id, in the order of the steps. */
+  public Map<String, List<String>> events() {
+    return events;
+  }
+
+  /** Fills a text of the wording for this rig. */
+  public Filler filler() {
+    return filler;
+  }
+
+  /** Names and places of this rig. */
+  public Places places() {
+    return places;
+  }
+
+  /** Every caution that is triggered, gravest first within the order of the wording's groups. */
+  public List<Caution> cautions() {
+    return wording.cautions.values().stream()
+        .filter(c -> c.condition().holds(traits::contains))
+        .map(this::caution)
+        .toList();
+  }
+
+  private Caution caution(CautionText c) {
+    List<Words> avoid =
+        c.avoid().stream()
+            .filter(a -> a.condition().holds(traits::contains))
+            .map(a -> fill(a.text()))
+            .toList();
+    String signal = wording.phrase("signal-" + c.level().key());
+    return new Caution(
+        c.id(),
+        c.level().key(),
+        signal,
+        c.group(),
+        fill(c.hazard()),
+        fill(c.consequence()),
+        avoid,
+        fill(c.defer()));
+  }
+
+  private Words fill(TextTemplate text) {
+    return filler.fill(text, "");
+  }
+
+  private List<Reminder> reminders(List<String> cautions) {
+    return cautions.stream()
+        .map(wording.cautions::get)
+        .filter(c -> c.condition().holds(traits::contains))
+        .sorted(java.util.Comparator.comparing(CautionText::level))
+        .map(
+            c ->
+                new Reminder(
+                    c.id(),
+                    c.level().key(),
+                    wording.phrase("signal-" + c.level().key()),
+                    fill(c.brief()),
+                    fill(c.command()),
+                    cautionsTopic))
+        .toList();
+  }
+
+  private Procedure procedure(ProcedureText p) {
+    Counter counter = new Counter(p.id());
+    List<Group> groups = new ArrayList<>();
+    for (ProcedureText.GroupText g : p.groups()) {
+      boolean holds = g.condition().holds(traits::contains);
+      List<Step> steps = holds ? steps(g.items(), "", counter) : List.of();
+      if (!steps.isEmpty()) {
+        groups.add(new Group(g.title(), steps));
+      }
+    }
+    List<Words> need =
+        p.need().stream()
+            .filter(n -> n.condition().holds(traits::contains))
+            .map(n -> fill(n.text()))
+            .toList();
+    return new Procedure(
+        p.id(),
+        p.title(),
+        p.mode(),
+        p.minutes(),
+        need,
+        fill(p.stopIf()),
+        reminders(p.cautions()),
+        groups,
+        fill(p.done()));
+  }
+
+  private static final class Counter {
+    private final String procedure;
+    private int number;
+
+    Counter(String procedure) {
+      this.procedure = procedure;
+    }
+  }
+
+  private List<Step> steps(List<Item> items, String item, Counter counter) {
+    List<Step> steps = new ArrayList<>();
+    for (Item i : items) {
+      if (i instanceof Item.StepText s) {
+        step(s, item, counter).ifPresent(steps::add);
+      } else if (i instanceof Item.ByText by) {
+        steps.addAll(steps(block(by, item), item, counter));
+      } else if (i instanceof Item.EachText each && each.condition().holds(inside(item))) {
+        ids(each.list()).forEach(id -> steps.addAll(steps(each.steps(), id, counter)));
+      }
+    }
+    return steps;
+  }
+
+  private List<Item> block(Item.ByText by, String item) {
+    String path = by.path().startsWith(".") ? item + by.path() : by.path();
+    Optional<String> value = Optional.ofNullable(rig.texts().get(path)).map(Ids::of);
+    return value.map(v -> by.cases().getOrDefault(v, by.otherwise())).orElse(by.unknown());
+  }
+
+  /** The ids of the items of a list, in the order of the profile. */
+  public List<String> ids(String list) {
+    Set<String> ids = new LinkedHashSet<>();
+    rig.gear().stream().filter(g -> g.type().equals(list)).forEach(g -> ids.add(g.id()));
+    rig.texts().keySet().stream()
+        .filter(k -> k.startsWith(list + ".") && k.endsWith(".name"))
+        .map(k -> k.substring(0, k.length() - ".name".length()))
+        .filter(k -> k.lastIndexOf('.') == list.length())
+        .forEach(ids::add);
+    return List.copyOf(ids);
+  }
+
+  private java.util.function.Predicate<String> inside(String item) {
+    return trait -> trait.startsWith(".") ? itemHas(item + trait) : traits.contains(trait);
+  }
+
+  private boolean itemHas(String path) {
+    String parent = path.substring(0, path.lastIndexOf('.'));
+    boolean value =
+        Optional.ofNullable(rig.texts().get(parent))
+            .map(Ids::of)
+            .filter(Ids.last(path)::equals)
+            .isPresent();
+    boolean fact = rig.facts().containsKey(path) && rig.facts().get(path).known();
+    return value || fact || rig.texts().containsKey(path) || rig.gear(path).isPresent();
+  }
+
+  private Optional<Step> step(Item.StepText s, String item, Counter counter) {
+    boolean dropped =
+        s.kit().filter(k -> traits.contains(k + ".none") || !traits.contains(k)).isPresent();
+    if (dropped || !s.condition().holds(inside(item))) {
+      return Optional.empty();
+    }
+    counter.number++;
+    String id = counter.procedure + "." + s.id() + (item.isEmpty() ? "" : "." + Ids.last(item));
+    events.put(id, s.does());
+    String gear = s.at().map(a -> a.startsWith(".") ? item + a : a).orElse("");
+    String code = rig.codes().getOrDefault(gear, "");
+    boolean unlisted = s.kit().filter(k -> traits.contains(k + ".unlisted")).isPresent();
+    return Optional.of(
+        new Step(
+            id,
+            counter.number,
+            filler.fill(s.action(), item),
+            filler.fill(s.see(), item),
+            filler.fill(s.ifNot(), item),
+            unlisted ? Words.of(wording.phrase("unlisted")) : Words.NONE,
+            code,
+            code.isEmpty() ? "" : gear,
+            gear.isEmpty() ? Words.NONE : places.where(gear),
+            reminders(s.cautions())));
+  }
+}

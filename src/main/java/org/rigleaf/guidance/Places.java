@@ -1,0 +1,99 @@
+package org.rigleaf.guidance;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.rigleaf.figures.Amounts;
+import org.rigleaf.rig.Ids;
+import org.rigleaf.rig.Place;
+import org.rigleaf.rig.Rig;
+import org.rigleaf.rig.Spot;
+import org.rigleaf.source.Unit;
+
+/**
+ * Says where things are and what they are called: the keeper's words first, else the measured place
+ * in plain words.
+ */
+public final class Places {
+  private final Rig rig;
+  private final Wording wording;
+
+  /** Places of one rig. */
+  public Places(Rig rig, Wording wording) {
+    this.rig = rig;
+    this.wording = wording;
+  }
+
+  /** Where a piece of gear is; a line to fill in if nobody said. */
+  public Words where(String id) {
+    Optional<String> said =
+        rig.gear(id)
+            .flatMap(g -> words(g.place()))
+            .or(() -> text(id + ".where"))
+            .or(() -> text(id + ".kept"));
+    return said.map(Words::of).orElse(new Words(List.of(Run.blank(id + ".where"))));
+  }
+
+  /** True if a place is known. */
+  public boolean known(String id) {
+    return where(id).runs().stream().noneMatch(r -> r.kind() == Run.Kind.BLANK);
+  }
+
+  private Optional<String> text(String path) {
+    return Optional.ofNullable(rig.texts().get(path));
+  }
+
+  private Optional<String> words(Place place) {
+    return place.words().or(() -> place.spot().map(this::words));
+  }
+
+  private String words(Spot spot) {
+    List<String> parts = new ArrayList<>();
+    parts.add(wording.phrase("face-" + spot.face().text()));
+    spot.zone().ifPresent(z -> parts.add(wording.phrase("zone-" + z.text())));
+    spot.aft().ifPresent(a -> parts.add(wording.phrase(back(spot), Map.of("feet", feet(a)))));
+    spot.up().ifPresent(u -> parts.add(wording.phrase("up", Map.of("feet", feet(u)))));
+    return String.join(", ", parts);
+  }
+
+  private String back(Spot spot) {
+    return switch (spot.face()) {
+      case REAR -> "forward-of-rear";
+      default -> rig.identity().kind().motorized() ? "back-of-bumper" : "back-of-coupling";
+    };
+  }
+
+  private static String feet(double feet) {
+    return Amounts.text(feet, Unit.FOOT);
+  }
+
+  /** The keeper's name of a thing, else the name of its kind. */
+  public String name(String id) {
+    return text(id + ".name").or(() -> kind(id)).orElse(Ids.last(id).replace('-', ' '));
+  }
+
+  private Optional<String> kind(String id) {
+    String type = rig.gear(id).map(org.rigleaf.rig.Gear::type).orElse(id);
+    String name = wording.gear(type).title();
+    return name.isEmpty() ? Optional.empty() : Optional.of(name);
+  }
+
+  /**
+   * The name as it stands inside a sentence: a kind's name starts small, the keeper's own stays.
+   */
+  public String inSentence(String id) {
+    String name = name(id);
+    boolean own = rig.texts().containsKey(id + ".name");
+    boolean shout = name.length() > 1 && Character.isUpperCase(name.charAt(1));
+    return own || shout
+        ? name
+        : name.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + name.substring(1);
+  }
+
+  /** The printed name of a load that has a section of its own, such as the heater's element. */
+  public String loadName(String part) {
+    String name = wording.gear("load." + part).title();
+    return name.isEmpty() ? part.replace('-', ' ') : name;
+  }
+}

@@ -1,0 +1,131 @@
+package org.rigleaf.guidance;
+
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import org.rigleaf.rig.Electric;
+import org.rigleaf.rig.Rig;
+
+/**
+ * What wording may ask of a rig. Most traits come free from the profile (a path that is given, a
+ * yes, an enum value); the computed ones stand here, one line each. Safety kit counts as present
+ * unless the profile says {@code none}: silence means unknown.
+ */
+public final class Traits {
+  private static final Map<String, Predicate<Rig>> COMPUTED = computed();
+
+  /** Safety kit by path, and the rigs that should have it. */
+  private static final Map<String, Predicate<Rig>> SAFETY_KIT = safetyKit();
+
+  private Traits() {}
+
+  private static Map<String, Predicate<Rig>> computed() {
+    Map<String, Predicate<Rig>> all = new LinkedHashMap<>();
+    all.put("always", rig -> true);
+    all.put("towable", rig -> rig.identity().kind().towable());
+    all.put("motorized", rig -> rig.identity().kind().motorized());
+    all.put("ball-coupled", rig -> rig.identity().kind().ballCoupled());
+    all.put("pin-coupled", rig -> rig.has("rig.kind.fifth-wheel"));
+    all.put(
+        "lead-acid",
+        rig ->
+            rig.electric()
+                .batteries()
+                .flatMap(Electric.Batteries::type)
+                .filter(Electric.Chemistry::lead)
+                .isPresent());
+    all.put("plumbed", Traits::plumbed);
+    all.put("sewered", Traits::sewered);
+    all.put(
+        "engine-exhaust",
+        rig -> rig.identity().kind().motorized() || rig.has("electric.generator"));
+    all.put(
+        "auto-jacks",
+        rig -> rig.has("body.levelling.kind.hydraulic") || rig.has("body.levelling.kind.electric"));
+    all.put("propane-flame", Traits::flame);
+    return all;
+  }
+
+  private static Map<String, Predicate<Rig>> safetyKit() {
+    Map<String, Predicate<Rig>> all = new LinkedHashMap<>();
+    all.put("kit.chocks", rig -> true);
+    all.put("kit.regulator", Traits::plumbed);
+    all.put("kit.drinking-hose", Traits::plumbed);
+    all.put("kit.gloves", Traits::sewered);
+    all.put("safety.alarms.smoke", rig -> true);
+    all.put("safety.alarms.carbon-monoxide", rig -> true);
+    all.put("safety.alarms.lp", rig -> !rig.has("propane.none"));
+    all.put("safety.extinguishers", rig -> true);
+    all.put("safety.exits", rig -> true);
+    all.put("road.breakaway", rig -> rig.identity().kind().towable());
+    all.put("propane", rig -> true);
+    return all;
+  }
+
+  /** Every trait of this rig. */
+  public static Set<String> of(Rig rig) {
+    Set<String> traits = new LinkedHashSet<>(rig.traits());
+    COMPUTED.forEach(
+        (name, test) -> {
+          if (test.test(rig)) {
+            traits.add(name);
+          }
+        });
+    SAFETY_KIT.forEach((path, wanted) -> addKit(traits, rig, path, wanted));
+    return traits;
+  }
+
+  private static void addKit(Set<String> traits, Rig rig, String path, Predicate<Rig> wanted) {
+    if (missing(rig, path)) {
+      traits.remove(path);
+      traits.add(path + ".none");
+    } else if (!traits.contains(path) && wanted.test(rig)) {
+      traits.add(path);
+      traits.add(path + ".unlisted");
+    }
+  }
+
+  private static boolean missing(Rig rig, String path) {
+    boolean alarm = path.startsWith("safety.alarms.");
+    boolean noAlarm =
+        alarm
+            && (rig.has("safety.alarms.none")
+                || rig.safety().alarms().stream()
+                    .anyMatch(a -> a.missing() && a.gear().id().equals(path)));
+    return noAlarm || rig.has(path + ".none");
+  }
+
+  /** Every trait that some rig can have. */
+  public static Set<String> possible() {
+    Set<String> all = new LinkedHashSet<>(Rig.possibleTraits());
+    all.addAll(COMPUTED.keySet());
+    for (String path : SAFETY_KIT.keySet()) {
+      all.add(path);
+      all.add(path + ".none");
+      all.add(path + ".unlisted");
+    }
+    return all;
+  }
+
+  /** The paths of safety kit that is never dropped by silence. */
+  public static Set<String> safetyKitPaths() {
+    return SAFETY_KIT.keySet();
+  }
+
+  private static boolean plumbed(Rig rig) {
+    return rig.has("water.fresh") || rig.has("water.city-inlet") || rig.has("water.fill");
+  }
+
+  private static boolean sewered(Rig rig) {
+    return rig.has("waste.black") || rig.has("waste.gray");
+  }
+
+  private static boolean flame(Rig rig) {
+    return rig.has("climate.furnace")
+        || rig.has("climate.range")
+        || rig.has("water.heater.fuel.lp")
+        || rig.has("climate.refrigerator.runs-on.lp");
+  }
+}

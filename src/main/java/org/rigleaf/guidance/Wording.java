@@ -1,0 +1,165 @@
+package org.rigleaf.guidance;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.rigleaf.source.Fields;
+import org.rigleaf.source.Node;
+import org.rigleaf.source.Problems;
+import org.rigleaf.source.ProblemsFound;
+import org.rigleaf.source.Yaml;
+
+/**
+ * All words of the product in one language, read once and checked against the program: a trait no
+ * rig can have, a figure, gear or caution that does not exist, or a missing block stops the loading
+ * with every problem named.
+ */
+public final class Wording {
+  private static final String FOLDER = "/templates/wording/en/";
+  private static final Wording ENGLISH = load();
+
+  final Map<String, CautionText> cautions = new LinkedHashMap<>();
+  final Map<String, ProcedureText> procedures = new LinkedHashMap<>();
+  private final Map<String, Entry> figures = new LinkedHashMap<>();
+  private final Map<String, Entry> typical = new LinkedHashMap<>();
+  private final Map<String, Entry> gear = new LinkedHashMap<>();
+  final Map<String, ConditionalFinding> findings = new LinkedHashMap<>();
+  private final Map<String, String> phrases = new LinkedHashMap<>();
+  private final WordingCheck check = new WordingCheck();
+
+  private Wording() {}
+
+  /** A title and a sentence. */
+  public record Entry(String title, String meaning) {
+    private static final Entry NONE = new Entry("", "");
+  }
+
+  record ConditionalFinding(String severity, TextTemplate text) {}
+
+  /** The English wording. */
+  public static Wording english() {
+    return ENGLISH;
+  }
+
+  private static Wording load() {
+    Wording w = new Wording();
+    Fields index = w.file("index.yaml");
+    index.texts("cautions").forEach(t -> w.names("cautions/" + t.value()));
+    index
+        .texts("cautions")
+        .forEach(t -> w.each("cautions/" + t.value(), w.cautions, CautionText::read));
+    index
+        .texts("procedures")
+        .forEach(t -> w.each("procedures/" + t.value(), w.procedures, ProcedureText::read));
+    index.finish();
+    w.each("figures.yaml", w.figures, (id, e, c) -> entry(e, "title", "meaning"));
+    w.each("typical.yaml", w.typical, (id, e, c) -> entry(e, "title", "look"));
+    w.each("gear.yaml", w.gear, (id, e, c) -> entry(e, "name", "is"));
+    w.each("findings.yaml", w.findings, (id, e, c) -> finding(e, c));
+    Fields phrases = w.file("phrases.yaml");
+    phrases.keys().forEach(k -> phrases.text(k).ifPresent(t -> w.phrases.put(k, t.value())));
+    if (!w.check.problems.none()) {
+      throw new IllegalStateException(new ProblemsFound(w.check.problems.sorted()));
+    }
+    return w;
+  }
+
+  private static Entry entry(Fields e, String title, String meaning) {
+    e.text("plural");
+    Entry entry =
+        new Entry(
+            e.text(title).map(Node.Text::value).orElse(""),
+            e.text(meaning).map(Node.Text::value).orElse(""));
+    e.finish();
+    return entry;
+  }
+
+  private static ConditionalFinding finding(Fields e, WordingCheck check) {
+    ConditionalFinding finding =
+        new ConditionalFinding(
+            e.text("severity").map(Node.Text::value).orElse("attention"),
+            TextTemplate.read(e, "text", check));
+    e.finish();
+    return finding;
+  }
+
+  private void names(String file) {
+    file(file).keys().forEach(check::cautionExists);
+  }
+
+  private interface Reader<T> {
+    T read(String id, Fields entry, WordingCheck check);
+  }
+
+  private <T> void each(String file, Map<String, T> into, Reader<T> reader) {
+    Fields all = file(file);
+    for (String id : all.keys()) {
+      Optional<Fields> entry = all.group(id);
+      entry.ifPresent(
+          e -> {
+            if (into.put(id, reader.read(id, e, check)) != null) {
+              check.problem(e.at(), id, "this id stands twice", "rename one of the two");
+            }
+          });
+    }
+  }
+
+  private Fields file(String name) {
+    Optional<Node> root = Yaml.read(bytes(name), name, check.problems);
+    boolean map = root.isPresent() && root.get() instanceof Node.Mapping;
+    return map
+        ? new Fields((Node.Mapping) root.get(), "", check.problems)
+        : Fields.none("", new Problems());
+  }
+
+  private static byte[] bytes(String name) {
+    try (InputStream in = Wording.class.getResourceAsStream(FOLDER + name)) {
+      if (in == null) {
+        throw new IllegalStateException("no wording file " + name);
+      }
+      return in.readAllBytes();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Title and meaning of a figure, by the pattern of its register entry. */
+  public Entry figure(String pattern) {
+    return figures.getOrDefault(pattern, Entry.NONE);
+  }
+
+  /** Title of a typical value and where to look for the true one. */
+  public Entry typical(String id) {
+    return typical.getOrDefault(id, Entry.NONE);
+  }
+
+  /** Name of a kind of gear and what it is. */
+  public Entry gear(String type) {
+    return gear.getOrDefault(type, Entry.NONE);
+  }
+
+  /**
+   * A small fixed phrase.
+   *
+   * @throws IllegalArgumentException if there is none with this key
+   */
+  public String phrase(String key) {
+    String phrase = phrases.get(key);
+    if (phrase == null) {
+      throw new IllegalArgumentException("no phrase '" + key + "' in phrases.yaml");
+    }
+    return phrase;
+  }
+
+  /** A phrase with its placeholders, in braces, replaced. */
+  public String phrase(String key, Map<String, String> values) {
+    String text = phrase(key);
+    for (Map.Entry<String, String> v : values.entrySet()) {
+      text = text.replace("{" + v.getKey() + "}", v.getValue());
+    }
+    return text;
+  }
+}
