@@ -14,7 +14,15 @@ public final class Register {
   private Register() {}
 
   private static List<Entry> all() {
-    List<Entry> all = Stream.of(Batteries.ENTRIES).flatMap(List::stream).toList();
+    List<Entry> all =
+        Stream.of(
+                Shore.ENTRIES,
+                Loads.ENTRIES,
+                Together.ENTRIES,
+                Batteries.ENTRIES,
+                Generators.ENTRIES)
+            .flatMap(List::stream)
+            .toList();
     Map<String, Long> counts =
         all.stream().collect(Collectors.groupingBy(Entry::pattern, Collectors.counting()));
     counts.entrySet().removeIf(e -> e.getValue() == 1);

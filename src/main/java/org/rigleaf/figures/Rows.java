@@ -49,6 +49,11 @@ public final class Rows {
     return book.find(other, parts);
   }
 
+  /** Numbers for a rule that must know them before it can say which figures there are. */
+  Inputs look() {
+    return new Inputs(book);
+  }
+
   Map<String, Figure> figures() {
     return figures;
   }
