@@ -97,6 +97,15 @@ record LoadTable(
     return watts * (1 + hotShare) * (continuous ? CONTINUOUS : 1);
   }
 
+  /**
+   * True if this load runs here beside what is always on; one that is itself always on, if all
+   * does.
+   */
+  boolean runs(LoadItem item) {
+    int place = choices.stream().map(LoadItem::id).toList().indexOf(item.id());
+    return search.fits(place < 0 ? 0 : 1 << place);
+  }
+
   /** The loads of a set, in the order of the profile. */
   List<LoadItem> items(int set) {
     List<String> chosen =

@@ -20,7 +20,8 @@ public final class Register {
                 Loads.ENTRIES,
                 Together.ENTRIES,
                 Batteries.ENTRIES,
-                Generators.ENTRIES)
+                Generators.ENTRIES,
+                WorksOn.ENTRIES)
             .flatMap(List::stream)
             .toList();
     Map<String, Long> counts =

@@ -34,9 +34,14 @@ record Source(String id, Optional<Plug> plug, Rig rig) {
     return all;
   }
 
+  /** True for the inverter, which lives off the bank. */
+  boolean inverter() {
+    return id.equals(INVERTER);
+  }
+
   /** True if it reaches this load: the inverter only what it feeds, itself or by a breaker. */
   boolean feeds(LoadItem item) {
-    return !id.equals(INVERTER) || inverterFeeds().anyMatch(r -> item.meantBy(r, rig));
+    return !inverter() || inverterFeeds().anyMatch(r -> item.meantBy(r, rig));
   }
 
   /** What the inverter feeds, with what the breakers feed that it feeds. */
@@ -61,7 +66,7 @@ record Source(String id, Optional<Plug> plug, Rig rig) {
       double leg = Shore.VOLTS * in.of("limit", carriers(main));
       return new LoadSearch.Limits(legs, leg, legs * leg, branches(in));
     }
-    if (id.equals(INVERTER)) {
+    if (inverter()) {
       Fact output = rig.electric().inverter().orElseThrow().output();
       double watts = in.of("limit", output);
       return new LoadSearch.Limits(1, watts, watts, branches(in));
@@ -71,9 +76,13 @@ record Source(String id, Optional<Plug> plug, Rig rig) {
 
   private LoadSearch.Limits generator(Optional<Fact> main, Inputs in) {
     double watts = in.of("limit", Generators.STEADY);
-    int legs = rig.electric().shore().map(s -> Shore.legs(s.service().value())).orElse(1);
+    int legs = rigLegs();
     double leg = main.map(m -> Shore.VOLTS * in.of("main", m)).orElse(watts);
     return new LoadSearch.Limits(legs, leg, Math.min(watts, legs * leg), branches(in));
+  }
+
+  private int rigLegs() {
+    return rig.electric().shore().map(s -> Shore.legs(s.service().value())).orElse(1);
   }
 
   /** The limit in symbols. */
@@ -82,7 +91,7 @@ record Source(String id, Optional<Plug> plug, Rig rig) {
       return (Shore.legs(plug.get().amps().value()) == 2 ? "2 × " : "") + "120 V × {limit}";
     }
     boolean main = id.equals(GENERATOR) && main(rig).isPresent();
-    return main ? "min({limit}, 120 V × {main})" : "{limit}";
+    return main ? "min({limit}, " + (rigLegs() == 2 ? "2 × " : "") + "120 V × {main})" : "{limit}";
   }
 
   private Fact carriers(Optional<Fact> main) {

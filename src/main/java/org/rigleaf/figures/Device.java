@@ -1,0 +1,144 @@
+package org.rigleaf.figures;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.rigleaf.figures.Value.Words;
+import org.rigleaf.rig.Climate;
+import org.rigleaf.rig.Electric;
+import org.rigleaf.rig.Ids;
+import org.rigleaf.rig.Rig;
+import org.rigleaf.rig.Water;
+
+/**
+ * A piece of gear and all ways to run it.
+ *
+ * @param gear its id
+ * @param ways each enough by itself
+ * @param load the 120 V load that it is, if it is one
+ * @param unknown the fact that would say how it runs, if nobody said
+ */
+record Device(String gear, List<Way> ways, Optional<LoadItem> load, Optional<String> unknown) {
+  /** The part of its figures' ids. */
+  String part() {
+    return Ids.last(gear);
+  }
+
+  /** A supply that a piece of gear needs. */
+  enum Need {
+    PROPANE("LP"),
+    BATTERY("12 V"),
+    MAINS("120 V"),
+    ENGINE("⚙");
+
+    private final String symbol;
+
+    Need(String symbol) {
+      this.symbol = symbol;
+    }
+  }
+
+  /** One way to run a piece of gear: it needs all of these, and then does this much. */
+  record Way(List<Need> needs, Words gives) {
+    static Way full(Need... needs) {
+      return new Way(List.of(needs), Words.YES);
+    }
+
+    String formula() {
+      return needs.stream().map(n -> n.symbol).collect(Collectors.joining(" × "));
+    }
+  }
+
+  /** All devices of a rig that need a supply. */
+  static List<Device> of(Rig rig) {
+    List<Device> all = new ArrayList<>();
+    rig.climate()
+        .furnace()
+        .ifPresent(f -> all.add(device(f.gear().id(), Way.full(Need.PROPANE, Need.BATTERY))));
+    rig.water().heater().ifPresent(h -> all.add(heater(h, rig)));
+    rig.climate().refrigerator().ifPresent(r -> all.add(refrigerator(r, rig)));
+    rig.climate().airConditioners().forEach(a -> all.add(onMains(a.gear().id(), rig)));
+    rig.climate().range().ifPresent(r -> all.add(device(r.gear().id(), Way.full(Need.PROPANE))));
+    rig.water().pump().ifPresent(p -> all.add(device(p.gear().id(), Way.full(Need.BATTERY))));
+    rig.electric().loads().forEach(l -> all.add(load(l, rig)));
+    rig.electric().outlets().forEach(o -> all.add(onMains(o.gear().id(), rig)));
+    return all;
+  }
+
+  private static Device device(String gear, Way... ways) {
+    return new Device(gear, List.of(ways), Optional.empty(), Optional.empty());
+  }
+
+  private static Device onMains(String gear, Rig rig) {
+    return new Device(gear, List.of(Way.full(Need.MAINS)), load(gear, rig), Optional.empty());
+  }
+
+  private static Optional<LoadItem> load(String gear, Rig rig) {
+    return Loads.of(rig).stream().filter(i -> i.gear().equals(gear) && i.mains()).findFirst();
+  }
+
+  private static Device load(Electric.Load l, Rig rig) {
+    if (l.on().isEmpty()) {
+      return new Device(l.id(), List.of(), Optional.empty(), Optional.of(l.id() + ".on"));
+    }
+    return l.on().get() == Electric.Supply.MAINS
+        ? onMains(l.id(), rig)
+        : device(l.id(), Way.full(Need.BATTERY));
+  }
+
+  /** Burners light by a board on 12 V; an electric element needs 120 V alone. */
+  private static Device heater(Water.Heater h, Rig rig) {
+    List<Way> ways = new ArrayList<>();
+    if (h.fuel().contains(Water.HeaterFuel.LP)) {
+      ways.add(Way.full(Need.PROPANE, Need.BATTERY));
+    }
+    if (h.fuel().contains(Water.HeaterFuel.DIESEL)) {
+      ways.add(Way.full(Need.BATTERY));
+    }
+    if (h.fuel().contains(Water.HeaterFuel.ENGINE)) {
+      ways.add(Way.full(Need.ENGINE));
+    }
+    if (h.fuel().contains(Water.HeaterFuel.ELECTRIC)) {
+      ways.add(Way.full(Need.MAINS));
+    }
+    Optional<String> unknown = Optional.of(h.gear().id() + ".fuel").filter(u -> h.fuel().isEmpty());
+    return new Device(h.gear().id(), ways, load(h.gear().id(), rig), unknown);
+  }
+
+  private static Device refrigerator(Climate.Refrigerator r, Rig rig) {
+    List<Climate.RefrigeratorSupply> on = r.runsOn();
+    Climate.RefrigeratorKind kind = r.kind().orElse(Climate.RefrigeratorKind.ABSORPTION);
+    List<Way> ways = new ArrayList<>();
+    Optional<String> unknown = Optional.empty();
+    switch (kind) {
+      case COMPRESSOR -> {
+        ways.add(Way.full(Need.BATTERY));
+        if (on.contains(Climate.RefrigeratorSupply.MAINS)) {
+          ways.add(Way.full(Need.MAINS));
+        }
+      }
+      case HOUSEHOLD -> ways.add(Way.full(Need.MAINS));
+      default -> {
+        ways.addAll(absorption(on));
+        unknown = Optional.of(r.gear().id() + ".runs-on").filter(u -> on.isEmpty());
+      }
+    }
+    return new Device(r.gear().id(), ways, load(r.gear().id(), rig), unknown);
+  }
+
+  /** Its board wants 12 V on every supply; its 12 V element only keeps what is cold. */
+  private static List<Way> absorption(List<Climate.RefrigeratorSupply> on) {
+    return Arrays.stream(Climate.RefrigeratorSupply.values())
+        .filter(on::contains)
+        .map(
+            s ->
+                switch (s) {
+                  case LP -> Way.full(Need.PROPANE, Need.BATTERY);
+                  case MAINS -> Way.full(Need.MAINS, Need.BATTERY);
+                  case BATTERY -> new Way(List.of(Need.BATTERY), Words.PART);
+                })
+        .toList();
+  }
+}
