@@ -3,6 +3,7 @@ package org.rigleaf.guidance;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -27,6 +28,8 @@ public final class Wording {
   private final Map<String, Entry> typical = new LinkedHashMap<>();
   private final Map<String, Entry> gear = new LinkedHashMap<>();
   final Map<String, ConditionalFinding> findings = new LinkedHashMap<>();
+  private final Map<String, TopicText> topics = new LinkedHashMap<>();
+  private final Map<String, TopicText.SectionText> sections = new LinkedHashMap<>();
   private final Map<String, String> phrases = new LinkedHashMap<>();
   private final WordingCheck check = new WordingCheck();
 
@@ -59,6 +62,8 @@ public final class Wording {
     w.each("typical.yaml", w.typical, (id, e, c) -> entry(e, "title", "look"));
     w.each("gear.yaml", w.gear, (id, e, c) -> entry(e, "name", "is"));
     w.each("findings.yaml", w.findings, (id, e, c) -> finding(e, c));
+    w.each("sections.yaml", w.sections, (id, e, c) -> TopicText.SectionText.read(id, e));
+    w.each("topics.yaml", w.topics, TopicText::read);
     Fields phrases = w.file("phrases.yaml");
     phrases.keys().forEach(k -> phrases.text(k).ifPresent(t -> w.phrases.put(k, t.value())));
     if (!w.check.problems.none()) {
@@ -126,6 +131,16 @@ public final class Wording {
     }
   }
 
+  /** The topics of the binder, in order. */
+  public Collection<TopicText> topics() {
+    return topics.values();
+  }
+
+  /** The tabs of the binder, in order. */
+  public Collection<TopicText.SectionText> sections() {
+    return sections.values();
+  }
+
   /** Title and meaning of a figure, by the pattern of its register entry. */
   public Entry figure(String pattern) {
     return figures.getOrDefault(pattern, Entry.NONE);
@@ -152,6 +167,11 @@ public final class Wording {
       throw new IllegalArgumentException("no phrase '" + key + "' in phrases.yaml");
     }
     return phrase;
+  }
+
+  /** A small fixed phrase, if there is one with this key. */
+  public Optional<String> find(String key) {
+    return Optional.ofNullable(phrases.get(key));
   }
 
   /** A phrase with its placeholders, in braces, replaced. */

@@ -1,0 +1,114 @@
+package org.rigleaf.guidance;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.rigleaf.source.Fields;
+import org.rigleaf.source.Node;
+
+/** One block of a topic as the wording asks for it. */
+public sealed interface Show {
+  /** A procedure by its id. */
+  record OfProcedure(String id) implements Show {}
+
+  /** Lines to fill in by hand. */
+  record Fill(String title, List<String> lines) implements Show {}
+
+  /** Names and places of gear, large. */
+  record Places(String title, Condition condition, List<GearLine> items) implements Show {}
+
+  /** One line of {@link Places}. */
+  record GearLine(String gear, Condition condition) {}
+
+  /** Key figures by id; {@code *} stands for any part. */
+  record KeyFigures(String title, List<String> ids) implements Show {}
+
+  /** Label and text side by side, repeated for each item of a list if {@code each} is not empty. */
+  record Pairs(String title, String each, List<Pair> items) implements Show {}
+
+  /** One line of {@link Pairs}. */
+  record Pair(TextTemplate label, TextTemplate text, Condition condition) {}
+
+  /**
+   * Figures as a table: a row for each value of one variable, a column a pattern or a value of
+   * {@code across}.
+   */
+  record Table(String title, String row, String across, List<String> columns) implements Show {}
+
+  /** Sets of loads, a table for each value of one variable. */
+  record Sets(String title, String each, String pattern) implements Show {}
+
+  /** Something the program lists by itself: cautions, findings, numbers and the like. */
+  record Listing(String what, String title) implements Show {}
+
+  /** Reads one block, a map with a single key that names its kind. */
+  static Show read(Fields entry, WordingCheck check) {
+    String kind = entry.keys().stream().findFirst().orElse("");
+    if (kind.equals("procedure") || kind.equals("drawing")) {
+      String id = entry.text(kind).map(Node.Text::value).orElse("");
+      return kind.equals("drawing") ? new Listing("drawing", id) : new OfProcedure(id);
+    }
+    Fields block = entry.group(kind).orElse(Fields.none(entry.path(), check.problems));
+    Show show = block(kind, block, check);
+    block.finish();
+    return show;
+  }
+
+  private static Show block(String kind, Fields block, WordingCheck check) {
+    String title = word(block, "title");
+    return switch (kind) {
+      case "fill" -> new Fill(title, words(block, "lines"));
+      case "places" -> new Places(title, condition(block, check), gearLines(block, check));
+      case "figures" -> new KeyFigures(title, words(block, "ids"));
+      case "pairs" -> new Pairs(title, word(block, "each"), pairs(block, check));
+      case "table" ->
+          new Table(title, word(block, "row"), word(block, "across"), words(block, "columns"));
+      case "sets" -> new Sets(title, word(block, "each"), word(block, "pattern"));
+      default -> new Listing(kind, title);
+    };
+  }
+
+  private static List<GearLine> gearLines(Fields block, WordingCheck check) {
+    List<GearLine> lines = new ArrayList<>();
+    for (Node node : block.list("items")) {
+      block
+          .group(node, "items")
+          .ifPresent(
+              g -> {
+                g.text("gear").ifPresent(t -> check.gear(t.at(), g.pathOf("gear"), t.value()));
+                lines.add(new GearLine(word(g, "gear"), condition(g, check)));
+                g.finish();
+              });
+    }
+    return lines;
+  }
+
+  private static List<Pair> pairs(Fields block, WordingCheck check) {
+    List<Pair> pairs = new ArrayList<>();
+    for (Node node : block.list("items")) {
+      block
+          .group(node, "items")
+          .ifPresent(
+              g -> {
+                pairs.add(
+                    new Pair(
+                        TextTemplate.read(g, "label", check),
+                        TextTemplate.read(g, "text", check),
+                        condition(g, check)));
+                g.finish();
+              });
+    }
+    return pairs;
+  }
+
+  private static Condition condition(Fields entry, WordingCheck check) {
+    return Condition.read(entry, check.traits, check.problems);
+  }
+
+  private static String word(Fields entry, String key) {
+    return entry.text(key).map(Node.Text::value).orElse("");
+  }
+
+  private static List<String> words(Fields entry, String key) {
+    return entry.texts(key).stream().map(Node.Text::value).toList();
+  }
+}

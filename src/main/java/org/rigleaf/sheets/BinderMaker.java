@@ -1,0 +1,194 @@
+package org.rigleaf.sheets;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.rigleaf.figures.Amounts;
+import org.rigleaf.figures.Figure;
+import org.rigleaf.figures.Figures;
+import org.rigleaf.guidance.Finding;
+import org.rigleaf.guidance.Findings;
+import org.rigleaf.guidance.Guide;
+import org.rigleaf.guidance.Show;
+import org.rigleaf.guidance.TopicText;
+import org.rigleaf.guidance.Wording;
+import org.rigleaf.guidance.Words;
+import org.rigleaf.rig.Rig;
+
+/** Puts a binder together: topics in order, each with the blocks that this rig needs. */
+public final class BinderMaker {
+  private final Rig rig;
+  private final Figures figures;
+  private final Wording wording;
+  private final Guide guide;
+  private final Labels labels;
+  private final TableBlocks tables;
+  private final NumberBlocks numbers;
+  private final PlaceBlocks places;
+
+  private BinderMaker(Rig rig, Figures figures, Wording wording, String cautionsCode) {
+    this.rig = rig;
+    this.figures = figures;
+    this.wording = wording;
+    this.guide = new Guide(rig, figures, wording, cautionsCode);
+    this.labels = new Labels(rig, wording, guide.filler(), guide.places());
+    this.tables = new TableBlocks(figures, labels);
+    this.numbers = new NumberBlocks(figures, wording, labels);
+    this.places = new PlaceBlocks(rig, wording, guide);
+  }
+
+  /**
+   * A maker for one rig. Reminders name the topic of the cautions, whose code is known only when
+   * the topics are counted.
+   */
+  public static BinderMaker of(Rig rig, Figures figures, Wording wording) {
+    List<Topic> counted = new BinderMaker(rig, figures, wording, "").topics();
+    String code =
+        counted.stream()
+            .filter(t -> t.blocks().stream().anyMatch(CautionsBlock.class::isInstance))
+            .map(Topic::code)
+            .findFirst()
+            .orElse("");
+    return new BinderMaker(rig, figures, wording, code);
+  }
+
+  /** The guidance this binder is made of. */
+  public Guide guide() {
+    return guide;
+  }
+
+  /**
+   * The binder on this paper; {@code draft} is the mark of a binder that was never issued, empty
+   * otherwise.
+   */
+  public Binder binder(Paper paper, boolean draft) {
+    List<Tab> tabs =
+        wording.sections().stream().map(s -> new Tab(s.key(), s.letter(), s.title())).toList();
+    return new Binder(
+        rig.identity().name(),
+        rig.identity().kind().text(),
+        draft ? wording.phrase("draft") : "",
+        edition(),
+        tabs,
+        topics(),
+        places.contacts(),
+        paper,
+        cover());
+  }
+
+  private List<Topic> topics() {
+    List<Topic> topics = new ArrayList<>();
+    Map<String, Integer> counted = new HashMap<>();
+    for (TopicText text : wording.topics()) {
+      List<Block> blocks = text.shows().stream().<Block>flatMap(s -> blocks(s).stream()).toList();
+      if (!blocks.isEmpty()) {
+        topics.add(
+            new Topic(
+                text.id(),
+                code(text.section(), counted),
+                text.section(),
+                text.title(),
+                text.emergency(),
+                blocks));
+      }
+    }
+    return topics;
+  }
+
+  private String code(String section, Map<String, Integer> counted) {
+    String letter =
+        wording.sections().stream()
+            .filter(s -> s.key().equals(section))
+            .findFirst()
+            .orElseThrow()
+            .letter();
+    return letter + "-" + counted.merge(section, 1, Integer::sum);
+  }
+
+  private Edition edition() {
+    int number = rig.edition().number().known() ? (int) rig.edition().number().value() : 1;
+    String date = rig.edition().date().map(Amounts::date).orElse("");
+    return new Edition(number, date, rig.edition().note().orElse(""));
+  }
+
+  private Cover cover() {
+    List<FigureLine> lines =
+        figures.find("clearance.height").map(f -> List.of(line(f))).orElse(List.of());
+    List<Words> limits =
+        List.of("limit-1", "limit-2", "limit-3").stream()
+            .map(k -> Words.of(wording.phrase(k)))
+            .toList();
+    String keeper = rig.contacts().stream().findFirst().flatMap(c -> c.name()).orElse("");
+    String reader = wording.phrase("reader", Map.of("rig", rig.identity().name()));
+    return new Cover(wording.phrase("binder-for"), reader, keeper, lines, limits, List.of());
+  }
+
+  private List<? extends Block> blocks(Show show) {
+    if (show instanceof Show.OfProcedure p) {
+      return Optional.ofNullable(guide.procedures().get(p.id())).map(ProcedureBlock::new).stream()
+          .toList();
+    } else if (show instanceof Show.Fill f) {
+      return List.of(new FillBlock(f.title(), f.lines()));
+    } else if (show instanceof Show.Places p) {
+      return places.places(p).stream().toList();
+    } else if (show instanceof Show.KeyFigures k) {
+      return keyFigures(k);
+    } else if (show instanceof Show.Pairs p) {
+      return places.pairs(p).stream().toList();
+    } else if (show instanceof Show.Table t) {
+      return tables.table(t).stream().toList();
+    } else if (show instanceof Show.Sets s) {
+      return tables.sets(s);
+    }
+    return listing((Show.Listing) show);
+  }
+
+  private List<? extends Block> listing(Show.Listing show) {
+    return switch (show.what()) {
+      case "cautions" -> List.of(new CautionsBlock(show.title(), guide.cautions()));
+      case "findings" -> findings(show.title());
+      case "contacts" -> places.contactBlock(show.title());
+      case "rules" -> lines(show.title(), rig.houseRules());
+      case "private" ->
+          lines(
+              show.title(),
+              rig.privateWords().entrySet().stream()
+                  .map(e -> e.getKey() + ": " + e.getValue())
+                  .toList());
+      case "numbers" -> List.of(numbers.numbers(show.title()));
+      case "typical" -> List.of(numbers.typical(show.title()));
+      case "drawing" -> places.map();
+      default -> throw new IllegalStateException("no block '" + show.what() + "'");
+    };
+  }
+
+  private List<Block> keyFigures(Show.KeyFigures show) {
+    List<FigureLine> lines =
+        show.ids().stream().flatMap(id -> tables.glob(id).stream()).map(this::line).toList();
+    return lines.isEmpty() ? List.of() : List.of(new FiguresBlock(show.title(), lines));
+  }
+
+  private FigureLine line(Figure figure) {
+    Wording.Entry words = wording.figure(figure.entry().pattern());
+    String[] parts = figure.id().split("\\.");
+    String title =
+        figure.entry().pattern().contains("<a>")
+            ? words.title() + ", " + labels.of("a", parts[1])
+            : words.title();
+    return new FigureLine(labels.value(figure), title, words.meaning(), numbers.marks(figure));
+  }
+
+  private List<Block> findings(String title) {
+    List<Words> found =
+        Findings.of(rig, figures, wording, guide).stream().map(Finding::text).toList();
+    return found.isEmpty() ? List.of() : List.of(new LinesBlock(title, found));
+  }
+
+  private static List<Block> lines(String title, List<String> lines) {
+    return lines.isEmpty()
+        ? List.of()
+        : List.of(new LinesBlock(title, lines.stream().map(Words::of).toList()));
+  }
+}

@@ -1,0 +1,124 @@
+package org.rigleaf.sheets;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.rigleaf.figures.Amounts;
+import org.rigleaf.figures.Check;
+import org.rigleaf.figures.Entry;
+import org.rigleaf.figures.Figure;
+import org.rigleaf.figures.Figures;
+import org.rigleaf.figures.Input;
+import org.rigleaf.guidance.Run;
+import org.rigleaf.guidance.Wording;
+import org.rigleaf.guidance.Words;
+import org.rigleaf.rig.Fact;
+import org.rigleaf.rig.TypicalValue;
+import org.rigleaf.rig.TypicalValues;
+
+/**
+ * Where the numbers come from: working, source, origin and check of each; and the typical values to
+ * replace.
+ */
+public final class NumberBlocks {
+  private static final int ROWS_SHOWN = 3; // of a family of figures worked alike
+
+  private final Figures figures;
+  private final Wording wording;
+  private final Labels labels;
+  private final List<String> assumed;
+
+  NumberBlocks(Figures figures, Wording wording, Labels labels) {
+    this.figures = figures;
+    this.wording = wording;
+    this.labels = labels;
+    Set<String> ids = new LinkedHashSet<>();
+    figures.all().forEach(f -> ids.addAll(f.assumes()));
+    this.assumed = List.copyOf(ids);
+  }
+
+  /** The letters under which a figure's typical values stand in the list, such as 'a c'. */
+  String marks(Figure figure) {
+    return String.join(" ", figure.assumes().stream().map(this::mark).toList());
+  }
+
+  private String mark(String id) {
+    int i = assumed.indexOf(id);
+    return i < 26 ? String.valueOf((char) ('a' + i)) : "a" + (char) ('a' + i - 26);
+  }
+
+  /** A row for each figure, three for a large family. */
+  Block numbers(String title) {
+    Map<Entry, List<Figure>> byEntry = new LinkedHashMap<>();
+    figures.all().forEach(f -> byEntry.computeIfAbsent(f.entry(), e -> new ArrayList<>()).add(f));
+    List<List<Words>> rows = new ArrayList<>();
+    byEntry.forEach((entry, family) -> family(rows, entry, family));
+    List<String> heads =
+        List.of(
+            wording.phrase("head-figure"),
+            wording.phrase("head-working"),
+            wording.phrase("head-source"));
+    return new TableBlock(title, heads, rows, "");
+  }
+
+  private void family(List<List<Words>> rows, Entry entry, List<Figure> family) {
+    int shown = family.size() > ROWS_SHOWN + 1 ? ROWS_SHOWN : family.size();
+    for (Figure f : family.subList(0, shown)) {
+      Words name = Words.of(wording.figure(entry.pattern()).title() + " (" + f.id() + ")");
+      rows.add(List.of(name, working(f), f == family.get(0) ? source(entry) : Words.NONE));
+    }
+    if (shown < family.size()) {
+      String rest =
+          wording.phrase("more-rows", Map.of("count", String.valueOf(family.size() - shown)));
+      rows.add(List.of(Words.NONE, Words.of(rest), Words.NONE));
+    }
+  }
+
+  private Words source(Entry entry) {
+    return Words.of(entry.source() + "; " + wording.phrase("check-" + key(entry.check())));
+  }
+
+  private static String key(Check check) {
+    return check.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+  }
+
+  /** The formula with this rig's numbers, and the result. */
+  public Words working(Figure figure) {
+    String text = figure.formula();
+    for (Input in : figure.inputs()) {
+      String letter =
+          in instanceof Input.OfFact f && f.fact().origin() instanceof Fact.Typical t
+              ? " [" + mark(t.id()) + "]"
+              : "";
+      text = text.replace("{" + in.name() + "}", Amounts.text(in.value(), in.unit()) + letter);
+    }
+    List<Run> runs = new ArrayList<>(List.of(Run.text(text + " = ")));
+    runs.addAll(labels.value(figure).runs());
+    return new Words(runs);
+  }
+
+  /** The typical values this rig's figures lean on, with the place to look. */
+  Block typical(String title) {
+    List<List<Words>> rows = new ArrayList<>();
+    for (String id : assumed) {
+      TypicalValue value = TypicalValues.of(id);
+      Wording.Entry words = wording.typical(id);
+      rows.add(
+          List.of(
+              Words.of(mark(id) + "  " + words.title()),
+              Words.of(Amounts.text(value.value(), value.unit())),
+              Words.of(words.meaning()),
+              Words.of(value.source())));
+    }
+    List<String> heads =
+        List.of(
+            wording.phrase("head-what"),
+            wording.phrase("head-assumed"),
+            wording.phrase("head-look"),
+            wording.phrase("head-source-short"));
+    return new TableBlock(title, heads, rows, "");
+  }
+}

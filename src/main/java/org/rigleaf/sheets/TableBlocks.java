@@ -1,0 +1,116 @@
+package org.rigleaf.sheets;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.rigleaf.figures.Figure;
+import org.rigleaf.figures.Figures;
+import org.rigleaf.guidance.Show;
+import org.rigleaf.guidance.Words;
+
+/**
+ * Makes tables out of families of figures: the variables in angle brackets become rows and columns.
+ */
+final class TableBlocks {
+  private final Figures figures;
+  private final Labels labels;
+
+  TableBlocks(Figures figures, Labels labels) {
+    this.figures = figures;
+    this.labels = labels;
+  }
+
+  /** The table a topic asks for; empty if this rig has none of its figures. */
+  Optional<Block> table(Show.Table show) {
+    Map<String, Map<String, Figure>> cells = new LinkedHashMap<>(); // row -> column -> figure
+    Set<String> columns = new LinkedHashSet<>();
+    for (String pattern : show.columns()) {
+      for (Map.Entry<Figure, Map<String, String>> found : matches(pattern).entrySet()) {
+        String row = found.getValue().get(show.row());
+        String column = show.across().isEmpty() ? pattern : found.getValue().get(show.across());
+        columns.add(column);
+        cells.computeIfAbsent(row, r -> new LinkedHashMap<>()).put(column, found.getKey());
+      }
+    }
+    return cells.isEmpty()
+        ? Optional.empty()
+        : Optional.of(block(show, cells, List.copyOf(columns)));
+  }
+
+  private Block block(
+      Show.Table show, Map<String, Map<String, Figure>> cells, List<String> columns) {
+    List<String> heads = new ArrayList<>(List.of(""));
+    columns.forEach(
+        c -> heads.add(show.across().isEmpty() ? labels.title(c) : labels.of(show.across(), c)));
+    List<List<Words>> rows = new ArrayList<>();
+    cells.forEach((row, byColumn) -> rows.add(row(show, row, byColumn, columns)));
+    return new TableBlock(show.title(), heads, rows, "");
+  }
+
+  private List<Words> row(
+      Show.Table show, String row, Map<String, Figure> byColumn, List<String> columns) {
+    List<Words> cells = new ArrayList<>(List.of(Words.of(labels.of(show.row(), row))));
+    for (String column : columns) {
+      cells.add(Optional.ofNullable(byColumn.get(column)).map(labels::value).orElse(Words.NONE));
+    }
+    return cells;
+  }
+
+  /** A table of sets of loads for each plug. */
+  List<Block> sets(Show.Sets show) {
+    Map<String, List<List<Words>>> byPlug = new LinkedHashMap<>();
+    matches(show.pattern())
+        .forEach(
+            (figure, parts) ->
+                byPlug
+                    .computeIfAbsent(parts.get(show.each()), p -> new ArrayList<>())
+                    .add(List.of(labels.value(figure))));
+    List<Block> blocks = new ArrayList<>();
+    byPlug.forEach(
+        (plug, rows) ->
+            blocks.add(
+                new TableBlock(
+                    "", List.of(show.title() + ": " + labels.of(show.each(), plug)), rows, "")));
+    return blocks;
+  }
+
+  /**
+   * The figures that a pattern such as {@code cord.<a>.drop} means, with the values of its
+   * variables.
+   */
+  private Map<Figure, Map<String, String>> matches(String pattern) {
+    List<String> names = new ArrayList<>();
+    Matcher variable = Pattern.compile("<([^>]*)>").matcher(pattern);
+    StringBuilder regex = new StringBuilder();
+    int end = 0;
+    while (variable.find()) {
+      regex.append(Pattern.quote(pattern.substring(end, variable.start()))).append("([^.]+)");
+      names.add(variable.group(1));
+      end = variable.end();
+    }
+    Pattern whole = Pattern.compile(regex + Pattern.quote(pattern.substring(end)));
+    Map<Figure, Map<String, String>> found = new LinkedHashMap<>();
+    for (Figure figure : figures.all()) {
+      Matcher m = whole.matcher(figure.id());
+      if (m.matches()) {
+        Map<String, String> parts = new LinkedHashMap<>();
+        for (int i = 0; i < names.size(); i++) {
+          parts.put(names.get(i), m.group(i + 1));
+        }
+        found.put(figure, parts);
+      }
+    }
+    return found;
+  }
+
+  /** The figures that an id with {@code *} means. */
+  List<Figure> glob(String id) {
+    return List.copyOf(matches(id.replace("*", "<x>")).keySet());
+  }
+}
