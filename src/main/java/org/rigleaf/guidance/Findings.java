@@ -33,7 +33,7 @@ public final class Findings {
   /** All findings, safety first. */
   public static List<Finding> of(Rig rig, Figures figures, Wording wording, Guide guide) {
     Findings findings = new Findings(rig, figures, wording, guide);
-    Traits.safetyKitPaths().forEach(findings::kit);
+    Traits.safetyKitPaths().stream().filter(p -> !p.equals("propane")).forEach(findings::kit);
     rig.edition().date().ifPresent(findings::dates);
     findings.loads();
     return findings.found.stream()

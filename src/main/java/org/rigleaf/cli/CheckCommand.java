@@ -1,0 +1,43 @@
+package org.rigleaf.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.rigleaf.guidance.Finding;
+import org.rigleaf.guidance.Findings;
+import org.rigleaf.guidance.Unknowns;
+import org.rigleaf.guidance.Wording;
+import picocli.CommandLine;
+
+/** {@code rigleaf check}: every problem at once; then findings; then what is unknown. */
+@CommandLine.Command(name = "check", description = "Names every problem of a profile, what needs attention, and what is still unknown.")
+final class CheckCommand implements Callable<Integer> {
+  private static final int NAMED = 8; // unknown facts named as the next most useful
+
+  @CommandLine.Parameters(arity = "1..*", paramLabel = "PROFILE", description = "Profiles to check.")
+  private List<Path> files;
+
+  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+
+  @Override
+  public Integer call() throws Exception {
+    return new EachProfile(spec.commandLine().getErr()).run(files, this::report);
+  }
+
+  private void report(Profile profile) {
+    java.io.PrintWriter out = spec.commandLine().getOut();
+    out.println(profile.file() + ": no problems");
+    List<Finding> findings =
+        Findings.of(profile.rig(), profile.figures(), Wording.english(), profile.maker().guide());
+    findings.forEach(f -> out.println("  " + f.severity() + ": " + f.text().plain()));
+    Unknowns unknowns = Unknowns.of(profile.maker().guide(), profile.figures());
+    int safety = unknowns.safety().size();
+    int others = unknowns.uses().size() - safety;
+    out.println("  " + safety + " safety facts and " + others + " others unknown" + next(unknowns));
+  }
+
+  private static String next(Unknowns unknowns) {
+    List<String> first = unknowns.uses().keySet().stream().limit(NAMED).toList();
+    return first.isEmpty() ? "" : "; next most useful: " + String.join(", ", first);
+  }
+}

@@ -1,0 +1,78 @@
+package org.rigleaf.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import org.rigleaf.source.Problem;
+import org.rigleaf.source.ProblemsFound;
+import picocli.CommandLine;
+
+/**
+ * The command {@code rigleaf}. Exit codes: 0 done; 1 a profile has problems; 2 wrong usage or no such file; 3 the machine failed
+ * us. A stack trace prints only with {@code --trace}.
+ */
+@CommandLine.Command(
+    name = "rigleaf",
+    description = "Prints what the next user of a recreational vehicle needs to know, for that one vehicle.",
+    subcommands = {Build.class, CheckCommand.class, Explain.class},
+    mixinStandardHelpOptions = true,
+    version = "rigleaf 0.1.0")
+public final class Main {
+  @CommandLine.Option(names = "--trace", description = "On a failure, print where in the program it happened.")
+  private boolean trace;
+
+
+  /** Starts the program. */
+  public static void main(String[] args) {
+    PrintWriter out = new PrintWriter(System.out, true, java.nio.charset.StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, true, java.nio.charset.StandardCharsets.UTF_8);
+    System.exit(run(out, err, args));
+  }
+
+  /** Runs one command and returns its exit code. */
+  public static int run(PrintWriter out, PrintWriter err, String... args) {
+    CommandLine line = new CommandLine(new Main()).setOut(out).setErr(err);
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setExecutionExceptionHandler((e, l, r) -> failed(e, l));
+    if (args.length == 0) {
+      line.usage(err);
+      return 2;
+    }
+    return line.execute(args);
+  }
+
+  private static int failed(Exception e, CommandLine line) {
+    PrintWriter err = line.getErr();
+    CommandLine root = line.getParent() == null ? line : line.getParent();
+    if (((Main) root.getCommand()).trace) {
+      e.printStackTrace(err);
+    }
+    if (e instanceof ProblemsFound found) {
+      found.problems().stream().map(Problem::toString).forEach(err::println);
+      return 1;
+    } else if (e instanceof NoSuchFileException missing) {
+      err.println(missing.getFile() + ": no such file: look at the name and the folder");
+      return 2;
+    } else if (e instanceof IOException io) {
+      err.println(message(io) + ": check the permissions and the space on the disk");
+      return 3;
+    }
+    err.println("rigleaf failed: " + e + ": run it again with 'rigleaf --trace ...' and report what it prints");
+    return 3;
+  }
+
+  private static String message(IOException e) {
+    String reason = e.getClass().getSimpleName().replaceAll("Exception$", "").replaceAll("(?<=[a-z])(?=[A-Z])", " ");
+    return e.getMessage() + " (" + reason.toLowerCase(java.util.Locale.ROOT) + ")";
+  }
+
+  /** Refuses what is not a file. */
+  static Path file(Path path) throws NoSuchFileException {
+    if (!Files.isRegularFile(path)) {
+      throw new NoSuchFileException(path.toString());
+    }
+    return path;
+  }
+}

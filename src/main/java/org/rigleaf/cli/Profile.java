@@ -1,0 +1,40 @@
+package org.rigleaf.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import org.rigleaf.figures.Figures;
+import org.rigleaf.guidance.Wording;
+import org.rigleaf.rig.Rig;
+import org.rigleaf.sheets.BinderMaker;
+import org.rigleaf.source.Node;
+import org.rigleaf.source.Problems;
+import org.rigleaf.source.ProblemsFound;
+import org.rigleaf.source.Yaml;
+
+/** A profile read from its file, with its figures and guidance. */
+record Profile(Path file, Rig rig, Figures figures, BinderMaker maker) {
+
+  /**
+   * Reads a profile.
+   *
+   * @throws ProblemsFound if the profile has problems
+   * @throws IOException if the file cannot be read
+   */
+  static Profile read(Path file) throws ProblemsFound, IOException {
+    Problems problems = new Problems();
+    Optional<Node> root = Yaml.read(file, file.toString(), problems);
+    if (!problems.none()) {
+      throw new ProblemsFound(problems.sorted());
+    }
+    Rig rig = Rig.read(root.orElseThrow(), Map.of()); // no issued edition yet, so no issued codes
+    Figures figures = Figures.of(rig);
+    return new Profile(file, rig, figures, BinderMaker.of(rig, figures, Wording.english()));
+  }
+
+  /** The file's name without its ending: the folder of its sheets. */
+  String name() {
+    return file.getFileName().toString().replaceFirst("\\.ya?ml$", "");
+  }
+}
