@@ -8,12 +8,21 @@ import org.rigleaf.source.ProblemsFound;
 import picocli.CommandLine;
 
 /** {@code rigleaf build}: all sheets of one or several profiles. */
-@CommandLine.Command(name = "build", description = "Prints the sheets of each profile into a folder of its own.")
+@CommandLine.Command(
+    name = "build",
+    description = "Prints the sheets of each profile into a folder of its own.")
 final class Build implements Callable<Integer> {
-  @CommandLine.Parameters(arity = "1..*", paramLabel = "PROFILE", description = "Profiles to build.")
+  @CommandLine.Parameters(
+      arity = "1..*",
+      paramLabel = "PROFILE",
+      description = "Profiles to build.")
   private List<Path> files;
 
-  @CommandLine.Option(names = "--out", paramLabel = "FOLDER", defaultValue = "out", description = "Where the folders go (default: ${DEFAULT-VALUE}).")
+  @CommandLine.Option(
+      names = "--out",
+      paramLabel = "FOLDER",
+      defaultValue = "out",
+      description = "Where the folders go (default: ${DEFAULT-VALUE}).")
   private Path out;
 
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;

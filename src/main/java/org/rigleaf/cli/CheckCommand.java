@@ -10,11 +10,17 @@ import org.rigleaf.guidance.Wording;
 import picocli.CommandLine;
 
 /** {@code rigleaf check}: every problem at once; then findings; then what is unknown. */
-@CommandLine.Command(name = "check", description = "Names every problem of a profile, what needs attention, and what is still unknown.")
+@CommandLine.Command(
+    name = "check",
+    description =
+        "Names every problem of a profile, what needs attention, and what is still unknown.")
 final class CheckCommand implements Callable<Integer> {
   private static final int NAMED = 8; // unknown facts named as the next most useful
 
-  @CommandLine.Parameters(arity = "1..*", paramLabel = "PROFILE", description = "Profiles to check.")
+  @CommandLine.Parameters(
+      arity = "1..*",
+      paramLabel = "PROFILE",
+      description = "Profiles to check.")
   private List<Path> files;
 
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;

@@ -15,12 +15,17 @@ import org.rigleaf.source.Nearest;
 import picocli.CommandLine;
 
 /** {@code rigleaf explain}: one figure, its working and source. */
-@CommandLine.Command(name = "explain", description = "Explains one figure: its working, its source, and where its inputs come from.")
+@CommandLine.Command(
+    name = "explain",
+    description = "Explains one figure: its working, its source, and where its inputs come from.")
 final class Explain implements Callable<Integer> {
   @CommandLine.Parameters(index = "0", paramLabel = "PROFILE", description = "The profile.")
   private Path file;
 
-  @CommandLine.Parameters(index = "1", paramLabel = "FIGURE", description = "Id of the figure, such as bank.usable.")
+  @CommandLine.Parameters(
+      index = "1",
+      paramLabel = "FIGURE",
+      description = "Id of the figure, such as bank.usable.")
   private String id;
 
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
@@ -43,8 +48,20 @@ final class Explain implements Callable<Integer> {
     out.println("  " + words.meaning());
     out.println("  working: " + profile.maker().numbers().working(figure).plain());
     out.println("  method:  " + figure.entry().source());
-    out.println("  check:   " + figure.entry().check().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '));
-    figure.inputs().forEach(in -> out.println("  " + in.name() + " = " + Amounts.text(in.value(), in.unit()) + ", " + origin(in)));
+    out.println(
+        "  check:   "
+            + figure.entry().check().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '));
+    figure
+        .inputs()
+        .forEach(
+            in ->
+                out.println(
+                    "  "
+                        + in.name()
+                        + " = "
+                        + Amounts.text(in.value(), in.unit())
+                        + ", "
+                        + origin(in)));
   }
 
   private static String origin(Input input) {
@@ -56,7 +73,12 @@ final class Explain implements Callable<Integer> {
       return given.at() + " " + fact.path();
     }
     String typical = ((Fact.Typical) fact.origin()).id();
-    return "typical value " + typical + " (" + TypicalValues.of(typical).source() + "); look: " + Wording.english().typical(typical).meaning();
+    return "typical value "
+        + typical
+        + " ("
+        + TypicalValues.of(typical).source()
+        + "); look: "
+        + Wording.english().typical(typical).meaning();
   }
 
   private String absent(Profile profile) {
@@ -65,6 +87,10 @@ final class Explain implements Callable<Integer> {
       return id + ": absent, because the profile does not give " + String.join(", ", missing);
     }
     List<String> known = profile.figures().all().stream().map(Figure::id).toList();
-    return id + ": this rig has no such figure: " + Nearest.to(id, known).map(n -> "did you mean '" + n + "'?").orElse("'rigleaf build' lists all of them in the binder");
+    return id
+        + ": this rig has no such figure: "
+        + Nearest.to(id, known)
+            .map(n -> "did you mean '" + n + "'?")
+            .orElse("'rigleaf build' lists all of them in the binder");
   }
 }

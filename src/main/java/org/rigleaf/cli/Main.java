@@ -10,19 +10,21 @@ import org.rigleaf.source.ProblemsFound;
 import picocli.CommandLine;
 
 /**
- * The command {@code rigleaf}. Exit codes: 0 done; 1 a profile has problems; 2 wrong usage or no such file; 3 the machine failed
- * us. A stack trace prints only with {@code --trace}.
+ * The command {@code rigleaf}. Exit codes: 0 done; 1 a profile has problems; 2 wrong usage or no
+ * such file; 3 the machine failed us. A stack trace prints only with {@code --trace}.
  */
 @CommandLine.Command(
     name = "rigleaf",
-    description = "Prints what the next user of a recreational vehicle needs to know, for that one vehicle.",
+    description =
+        "Prints what the next user of a recreational vehicle needs to know, for that one vehicle.",
     subcommands = {Build.class, CheckCommand.class, Explain.class},
     mixinStandardHelpOptions = true,
     version = "rigleaf 0.1.0")
 public final class Main {
-  @CommandLine.Option(names = "--trace", description = "On a failure, print where in the program it happened.")
+  @CommandLine.Option(
+      names = "--trace",
+      description = "On a failure, print where in the program it happened.")
   private boolean trace;
-
 
   /** Starts the program. */
   public static void main(String[] args) {
@@ -59,12 +61,19 @@ public final class Main {
       err.println(message(io) + ": check the permissions and the space on the disk");
       return 3;
     }
-    err.println("rigleaf failed: " + e + ": run it again with 'rigleaf --trace ...' and report what it prints");
+    err.println(
+        "rigleaf failed: "
+            + e
+            + ": run it again with 'rigleaf --trace ...' and report what it prints");
     return 3;
   }
 
   private static String message(IOException e) {
-    String reason = e.getClass().getSimpleName().replaceAll("Exception$", "").replaceAll("(?<=[a-z])(?=[A-Z])", " ");
+    String reason =
+        e.getClass()
+            .getSimpleName()
+            .replaceAll("Exception$", "")
+            .replaceAll("(?<=[a-z])(?=[A-Z])", " ");
     return e.getMessage() + " (" + reason.toLowerCase(java.util.Locale.ROOT) + ")";
   }
 

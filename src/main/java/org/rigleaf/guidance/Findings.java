@@ -9,8 +9,13 @@ import org.rigleaf.figures.Amounts;
 import org.rigleaf.figures.Figure;
 import org.rigleaf.figures.Figures;
 import org.rigleaf.figures.Value;
+import org.rigleaf.rig.Answer;
+import org.rigleaf.rig.Climate;
+import org.rigleaf.rig.Electric;
+import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.rig.Safety;
+import org.rigleaf.rig.TypicalValues;
 
 /**
  * Finds what needs attention: kit that is missing or past its date, loads that never run. Dates
@@ -36,6 +41,7 @@ public final class Findings {
     Traits.safetyKitPaths().stream().filter(p -> !p.equals("propane")).forEach(findings::kit);
     rig.edition().date().ifPresent(findings::dates);
     findings.loads();
+    rig.electric().generator().ifPresent(findings::starting);
     return findings.found.stream()
         .sorted(Comparator.comparing(f -> !f.severity().equals("safety")))
         .toList();
@@ -119,5 +125,29 @@ public final class Findings {
                                           load,
                                           Map.of("name", guide.filler().loadName(load)))));
             });
+  }
+
+  /** Motors that want more watts to start than the generator's surge. */
+  private void starting(Electric.Generator generator) {
+    for (Climate.AirConditioner ac : rig.climate().airConditioners()) {
+      Fact starts = ac.softStarter() == Answer.YES ? softly(ac.starts()) : ac.starts();
+      boolean beyond =
+          starts.known() && generator.surge().known() && starts.value() > generator.surge().value();
+      if (beyond) {
+        String name = guide.places().name(ac.gear().id());
+        add(
+            "generator-cannot-start",
+            ac.gear().id(),
+            Map.of("name", name, "starts", watts(starts), "surge", watts(generator.surge())));
+      }
+    }
+  }
+
+  private static Fact softly(Fact starts) {
+    return starts.with(w -> w * TypicalValues.of("soft-starter.starts").value(), starts.unit());
+  }
+
+  private static String watts(Fact fact) {
+    return Amounts.text(fact.value(), fact.unit());
   }
 }

@@ -9,24 +9,37 @@ import java.util.Set;
 import org.rigleaf.figures.Figures;
 
 /**
- * What nobody has said about a rig yet: facts that keep figures back and lines that the pages leave to fill in by hand.
+ * What nobody has said about a rig yet: facts that keep figures back and lines that the pages leave
+ * to fill in by hand.
  *
- * @param uses how many figures and lines wait for each fact, most first; safety facts before all others
+ * @param uses how many figures and lines wait for each fact, most first; safety facts before all
+ *     others
  * @param safety the facts among them that an emergency may turn on
  */
 public record Unknowns(Map<String, Integer> uses, Set<String> safety) {
   private static final List<String> SAFETY =
-      List.of("safety.", "propane.shut-off", "propane.tank.valve", "propane.cylinders", "electric.panel", "electric.disconnect.where", "contacts.");
+      List.of(
+          "safety.",
+          "propane.shut-off",
+          "propane.tank.valve",
+          "propane.cylinders",
+          "electric.panel",
+          "electric.disconnect.where",
+          "contacts.");
 
   /** Everything unknown that this rig's binder would use. */
   public static Unknowns of(Guide guide, Figures figures) {
     Map<String, Integer> uses = new LinkedHashMap<>(figures.wanted());
-    Traits.safetyKitPaths().stream().filter(p -> guide.has(p + ".unlisted")).forEach(p -> uses.merge(p, 1, Integer::sum));
+    Traits.safetyKitPaths().stream()
+        .filter(p -> guide.has(p + ".unlisted"))
+        .forEach(p -> uses.merge(p, 1, Integer::sum));
     guide.procedures().values().forEach(p -> p.steps().forEach(s -> blanks(s, uses)));
     Set<String> safety = new java.util.TreeSet<>(uses.keySet());
     safety.removeIf(path -> !isSafety(path));
     List<Map.Entry<String, Integer>> order = new ArrayList<>(uses.entrySet());
-    order.sort(Comparator.comparing((Map.Entry<String, Integer> e) -> !safety.contains(e.getKey())).thenComparing(e -> -e.getValue()));
+    order.sort(
+        Comparator.comparing((Map.Entry<String, Integer> e) -> !safety.contains(e.getKey()))
+            .thenComparing(e -> -e.getValue()));
     Map<String, Integer> sorted = new LinkedHashMap<>();
     order.forEach(e -> sorted.put(e.getKey(), e.getValue()));
     return new Unknowns(sorted, safety);
