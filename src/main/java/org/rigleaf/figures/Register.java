@@ -14,7 +14,10 @@ public final class Register {
   private Register() {}
 
   private static List<Entry> all() {
-    List<Entry> all = Stream.of(Batteries.ENTRIES, Sun.ENTRIES).flatMap(List::stream).toList();
+    List<Entry> all =
+        Stream.of(Batteries.ENTRIES, Sun.ENTRIES, Tanks.ENTRIES, Sanitize.ENTRIES)
+            .flatMap(List::stream)
+            .toList();
     Map<String, Long> counts =
         all.stream().collect(Collectors.groupingBy(Entry::pattern, Collectors.counting()));
     counts.entrySet().removeIf(e -> e.getValue() == 1);
