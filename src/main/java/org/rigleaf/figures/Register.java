@@ -15,7 +15,12 @@ public final class Register {
 
   private static List<Entry> all() {
     List<Entry> all =
-        Stream.of(Batteries.ENTRIES, Sun.ENTRIES, Tanks.ENTRIES, Sanitize.ENTRIES)
+        Stream.of(
+                Batteries.ENTRIES,
+                Sun.ENTRIES,
+                Tanks.ENTRIES,
+                Sanitize.ENTRIES,
+                WaterHeater.ENTRIES)
             .flatMap(List::stream)
             .toList();
     Map<String, Long> counts =
