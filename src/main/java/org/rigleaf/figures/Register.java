@@ -20,7 +20,10 @@ public final class Register {
                 Sun.ENTRIES,
                 Tanks.ENTRIES,
                 Sanitize.ENTRIES,
-                WaterHeater.ENTRIES)
+                WaterHeater.ENTRIES,
+                Lp.ENTRIES,
+                LpLife.ENTRIES,
+                Cylinders.ENTRIES)
             .flatMap(List::stream)
             .toList();
     Map<String, Long> counts =
