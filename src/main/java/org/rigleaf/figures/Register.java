@@ -23,7 +23,8 @@ public final class Register {
                 WaterHeater.ENTRIES,
                 Lp.ENTRIES,
                 LpLife.ENTRIES,
-                Cylinders.ENTRIES)
+                Cylinders.ENTRIES,
+                Ground.ENTRIES)
             .flatMap(List::stream)
             .toList();
     Map<String, Long> counts =
