@@ -24,7 +24,8 @@ public final class Register {
                 Lp.ENTRIES,
                 LpLife.ENTRIES,
                 Cylinders.ENTRIES,
-                Ground.ENTRIES)
+                Ground.ENTRIES,
+                Tires.ENTRIES)
             .flatMap(List::stream)
             .toList();
     Map<String, Long> counts =
