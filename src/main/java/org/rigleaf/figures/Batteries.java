@@ -1,16 +1,22 @@
 package org.rigleaf.figures;
 
+import static org.rigleaf.figures.Check.HOUSE_ASSUMPTION;
+import static org.rigleaf.figures.Check.PUBLISHED;
 import static org.rigleaf.figures.Check.SECOND_DERIVATION;
 import static org.rigleaf.source.Unit.AMPERE_HOUR;
 import static org.rigleaf.source.Unit.VOLT_UNIT;
 import static org.rigleaf.source.Unit.WATT_HOUR;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.rigleaf.rig.Answer;
 import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Rig;
+import org.rigleaf.rig.Stay;
 
-/** The house bank: volts, amp-hours, energy, what of it may be used. */
+/** The house bank: volts, amp-hours, energy, what of it may be used, what a rested one reads. */
 final class Batteries {
   static final Entry VOLTAGE =
       Entry.of("bank.voltage", VOLT_UNIT, SECOND_DERIVATION, "batteries in series add their volts")
@@ -38,12 +44,114 @@ final class Batteries {
               Batteries::bank,
               (b, in) -> energyWh(in.of("volts", VOLTAGE), in.of("amp-hours", CAPACITY)));
 
-  static final List<Entry> ENTRIES = List.of(VOLTAGE, CAPACITY, ENERGY);
+  static final Entry USABLE =
+      Entry.of(
+              "bank.usable",
+              WATT_HOUR,
+              HOUSE_ASSUMPTION,
+              "usable share by common practice; cold: 0.006 a degree C, a battery trade's rule for"
+                  + " the 10 to 20 hour rate")
+          .rows((rig, rows) -> bank(rig).ifPresent(b -> usable(rig, b, rows)));
+
+  static final Entry RESTED =
+      Entry.of(
+              "rest.<percent>",
+              VOLT_UNIT,
+              PUBLISHED,
+              "flooded lead-acid at 80 F, rested; table credited to the Battery Council")
+          .rows((rig, rows) -> bank(rig).filter(Batteries::flooded).ifPresent(b -> rested(rows)));
+
+  static final List<Entry> ENTRIES = List.of(VOLTAGE, CAPACITY, ENERGY, USABLE, RESTED);
+
+  /**
+   * Volts of a rested 12 V flooded battery at 80 F by per cent of charge; other tables differ by a
+   * few hundredths (studylib.net/doc/18054160, seen quoted, not in the original).
+   */
+  private static final Map<Integer, Double> RESTED_VOLTS = restedVolts();
+
+  /** Volts of the battery of that table. */
+  private static final double TABLE_VOLTS = 12;
+
+  /** Share of the capacity lost a degree C below 25 C, at the 10 to 20 hour rate. */
+  private static final double COLD_SHARE_PER_CELSIUS = 0.006;
+
+  private static final double RATED_CELSIUS = 25;
 
   private Batteries() {}
 
   private static Optional<Electric.Batteries> bank(Rig rig) {
     return rig.electric().batteries();
+  }
+
+  private static boolean flooded(Electric.Batteries bank) {
+    return bank.type().filter(Electric.Chemistry.FLOODED_LEAD_ACID::equals).isPresent();
+  }
+
+  private static void usable(Rig rig, Electric.Batteries bank, Rows rows) {
+    String formula = "{energy} × {usable}" + (feelsCold(rig, bank) ? " × " + COLD_FORMULA : "");
+    rows.number(
+        formula,
+        in -> usableWh(in.of("energy", ENERGY), usableShare(bank, in), coldFactor(rig, bank, in)));
+  }
+
+  /** The share of the bank one may take out: the keeper's, else by the kind of battery. */
+  static double usableShare(Electric.Batteries bank, Inputs in) {
+    if (bank.type().isEmpty()) {
+      in.missing("electric.batteries.type");
+      return Double.NaN;
+    }
+    boolean lead = bank.type().get().lead();
+    return in.of("usable", bank.usable(), lead ? "usable.lead" : "usable.lithium");
+  }
+
+  /** The working of {@link #coldFactor} where {@link #feelsCold}. */
+  static final String COLD_FORMULA = "min(1, 1 + 0.006 × (({temperature} − 32) ÷ 1.8 − 25))";
+
+  /**
+   * True if the cold of the stay counts: a lead bank, and a temperature to reckon with. Lithium,
+   * and a bank without a stay, keep all they hold.
+   */
+  static boolean feelsCold(Rig rig, Electric.Batteries bank) {
+    boolean lead = bank.type().filter(Electric.Chemistry::lead).isPresent();
+    return lead
+        && rig.stay().filter(s -> bank.inside() == Answer.YES || s.low().known()).isPresent();
+  }
+
+  /**
+   * What cold leaves of the capacity. A bank of which nobody says where it is counts as outside,
+   * which gives the smaller figure.
+   */
+  static double coldFactor(Rig rig, Electric.Batteries bank, Inputs in) {
+    if (!feelsCold(rig, bank)) {
+      return 1;
+    }
+    Stay stay = rig.stay().orElseThrow();
+    if (bank.inside() == Answer.YES) {
+      return coldShare(celsius(in.of("temperature", stay.inside(), "stay.inside")));
+    }
+    if (bank.inside() == Answer.UNKNOWN) {
+      in.typical("outside", "batteries.outside");
+    }
+    return coldShare(celsius(in.of("temperature", stay.low())));
+  }
+
+  private static void rested(Rows rows) {
+    RESTED_VOLTS.forEach(
+        (percent, volts) ->
+            rows.number(
+                volts + " V × {bank} ÷ 12 V",
+                in -> restedVolts(percent, in.of("bank", VOLTAGE)),
+                percent.toString()));
+  }
+
+  private static Map<Integer, Double> restedVolts() {
+    Map<Integer, Double> volts = new LinkedHashMap<>();
+    volts.put(100, 12.65);
+    volts.put(75, 12.45);
+    volts.put(50, 12.24);
+    volts.put(25, 12.06);
+    volts.put(0, 11.89);
+    return volts;
   }
 
   /** Volts of a string of equal batteries. */
@@ -59,5 +167,43 @@ final class Batteries {
   /** Energy in watt-hours. */
   static double energyWh(double volts, double ampHours) {
     return volts * ampHours;
+  }
+
+  /** Watt-hours that may be taken out, by the share that is usable and what the cold leaves. */
+  static double usableWh(double energyWh, double usableShare, double coldShare) {
+    return energyWh * usableShare * coldShare;
+  }
+
+  /**
+   * What is left of a lead battery's capacity at a temperature: 0.6 % less a degree C below 25 C
+   * (velapower.com/support, seen), never more than all.
+   *
+   * @throws IllegalArgumentException below -60 C, where a straight line says nothing
+   */
+  static double coldShare(double celsius) {
+    if (celsius < -60) {
+      throw new IllegalArgumentException("too cold for a battery: " + celsius + " C");
+    }
+    return Math.min(1, 1 + COLD_SHARE_PER_CELSIUS * (celsius - RATED_CELSIUS));
+  }
+
+  /** Degrees C of degrees F. */
+  static double celsius(double fahrenheit) {
+    return (fahrenheit - 32) / 1.8;
+  }
+
+  /**
+   * Volts of a rested flooded bank at 80 F.
+   *
+   * @param percent charge: 100, 75, 50, 25 or 0
+   * @param bankVolts volts of the bank by name, such as 12 or 24
+   * @throws IllegalArgumentException for a charge that the table does not list
+   */
+  static double restedVolts(int percent, double bankVolts) {
+    Double volts = RESTED_VOLTS.get(percent);
+    if (volts == null) {
+      throw new IllegalArgumentException("no row for " + percent + " per cent");
+    }
+    return volts * bankVolts / TABLE_VOLTS;
   }
 }

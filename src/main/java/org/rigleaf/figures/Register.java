@@ -20,8 +20,17 @@ public final class Register {
                 Loads.ENTRIES,
                 Together.ENTRIES,
                 Batteries.ENTRIES,
+                Sun.ENTRIES,
                 Generators.ENTRIES,
-                WorksOn.ENTRIES)
+                WorksOn.ENTRIES,
+                Tanks.ENTRIES,
+                WaterHeater.ENTRIES,
+                Sanitize.ENTRIES,
+                Lp.ENTRIES,
+                LpLife.ENTRIES,
+                Cylinders.ENTRIES,
+                Ground.ENTRIES,
+                Tires.ENTRIES)
             .flatMap(List::stream)
             .toList();
     Map<String, Long> counts =

@@ -1,0 +1,142 @@
+package org.rigleaf.figures;
+
+import static org.rigleaf.figures.Check.HOUSE_ASSUMPTION;
+import static org.rigleaf.figures.Check.SECOND_DERIVATION;
+import static org.rigleaf.source.Unit.FOOT;
+import static org.rigleaf.source.Unit.INCH;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import org.rigleaf.rig.Climate;
+import org.rigleaf.rig.Fact;
+import org.rigleaf.rig.Rig;
+
+/** Leveling on sloping ground, and the height to keep clear. */
+final class Ground {
+  static final Entry SIDE =
+      Entry.of("level.side.<slope>", INCH, SECOND_DERIVATION, "track times the tangent")
+          .rows(
+              (rig, rows) ->
+                  slopes(
+                      rig,
+                      rows,
+                      "{track}",
+                      in -> in.of("track", rig.identity().track()),
+                      Climate.Refrigerator::tiltSide));
+
+  static final Entry NOSE =
+      Entry.of(
+              "level.nose.<slope>",
+              INCH,
+              SECOND_DERIVATION,
+              "from the middle of the axles to the jack, or the wheelbase, times the tangent")
+          .rows(Ground::nose);
+
+  static final Entry HEIGHT =
+      Entry.of("clearance.height", FOOT, HOUSE_ASSUMPTION, "height and a margin")
+          .rows(
+              (rig, rows) ->
+                  rows.number(
+                      "{height} + {margin} ÷ 12",
+                      in ->
+                          clearanceFeet(
+                              in.of("height", rig.identity().height()),
+                              in.typical("margin", "clearance.margin"))));
+
+  static final List<Entry> ENTRIES = List.of(SIDE, NOSE, HEIGHT);
+
+  private static final double INCHES_PER_FOOT = 12;
+
+  private Ground() {}
+
+  private static void nose(Rig rig, Rows rows) {
+    boolean motorized = rig.identity().kind().motorized();
+    if (motorized || rig.identity().kind().towable()) {
+      slopes(
+          rig,
+          rows,
+          motorized ? "{wheelbase}" : towedFormula(rig),
+          in -> motorized ? in.of("wheelbase", rig.identity().wheelbase()) : towedFeet(rig, in),
+          Climate.Refrigerator::tiltLong);
+    }
+  }
+
+  private static String towedFormula(Rig rig) {
+    List<String> names =
+        IntStream.rangeClosed(1, rig.identity().axles().size()).mapToObj(Ground::axle).toList();
+    String middle = "(" + Lp.braces(names, " + ") + ") ÷ " + names.size();
+    return rig.identity().jack().known() ? "(" + middle + " − {jack})" : middle;
+  }
+
+  private static String axle(int number) {
+    return "axle-" + number;
+  }
+
+  /** Feet from the jack to the middle of the axles; a jack of unknown place is at the coupler. */
+  private static double towedFeet(Rig rig, Inputs in) {
+    List<Fact> axles = rig.identity().axles();
+    if (axles.isEmpty()) {
+      in.missing("rig.axles");
+      return Double.NaN;
+    }
+    double sum =
+        IntStream.range(0, axles.size()).mapToDouble(i -> in.of(axle(i + 1), axles.get(i))).sum();
+    Fact jack = rig.identity().jack();
+    return sum / axles.size() - (jack.known() ? in.of("jack", jack) : 0);
+  }
+
+  /** By half degrees to five, and at the limit of an absorption refrigerator if it is given. */
+  private static void slopes(
+      Rig rig,
+      Rows rows,
+      String span,
+      ToDoubleFunction<Inputs> feet,
+      Function<Climate.Refrigerator, Fact> limit) {
+    TreeSet<Double> degrees = new TreeSet<>();
+    IntStream.rangeClosed(1, 10).forEach(half -> degrees.add(half / 2.0));
+    List<Double> limits = new ArrayList<>();
+    rig.climate()
+        .refrigerator()
+        .filter(r -> r.kind().filter(Climate.RefrigeratorKind.ABSORPTION::equals).isPresent())
+        .map(limit)
+        .filter(Fact::known)
+        .ifPresent(f -> limits.add(f.value()));
+    degrees.addAll(limits);
+    for (double d : degrees) {
+      rows.number(
+          span + " × 12 × tan(" + plain(d) + "°)",
+          in -> liftInches(feet.applyAsDouble(in), d),
+          plain(d).replace('.', '-'));
+    }
+  }
+
+  private static String plain(double degrees) {
+    return degrees == Math.rint(degrees)
+        ? Integer.toString((int) degrees)
+        : String.format(Locale.ROOT, "%s", degrees);
+  }
+
+  /**
+   * How far one end of a span must rise to be level.
+   *
+   * @param spanFeet level distance between the two ends
+   * @param slopeDegrees slope of the ground
+   * @throws IllegalArgumentException for a slope of nothing or of a wall
+   */
+  static double liftInches(double spanFeet, double slopeDegrees) {
+    if (slopeDegrees <= 0 || slopeDegrees >= 45 || spanFeet <= 0) {
+      throw new IllegalArgumentException("no slope to level: " + slopeDegrees);
+    }
+    return spanFeet * INCHES_PER_FOOT * Math.tan(Math.toRadians(slopeDegrees));
+  }
+
+  /** Feet of clear height to look for. */
+  static double clearanceFeet(double heightFeet, double marginInches) {
+    return heightFeet + marginInches / INCHES_PER_FOOT;
+  }
+}

@@ -1,0 +1,124 @@
+package org.rigleaf.figures;
+
+import static org.rigleaf.figures.Check.PUBLISHED;
+import static org.rigleaf.source.Unit.HOUR_UNIT;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.rigleaf.rig.Climate;
+import org.rigleaf.rig.Electric;
+import org.rigleaf.rig.Fact;
+import org.rigleaf.rig.Rig;
+import org.rigleaf.rig.Water;
+
+/** How long one container of propane keeps one appliance burning without a pause. */
+final class LpLife {
+  static final Entry LIFE =
+      Entry.of(
+              "lp.<appliance>.life",
+              HOUR_UNIT,
+              PUBLISHED,
+              "heat of one container at 21,548 Btu a pound, over the rated input; a generator by"
+                  + " its gallons an hour at full load")
+          .rows(LpLife::lives);
+
+  static final List<Entry> ENTRIES = List.of(LIFE);
+
+  private LpLife() {}
+
+  /**
+   * An appliance that burns propane.
+   *
+   * @param part in the figure's id
+   * @param input rated Btu an hour
+   * @param typical what stands in where the profile is silent, if anything may
+   */
+  record Burner(String part, Fact input, Optional<String> typical) {
+    double input(Inputs in) {
+      return typical.map(id -> in.of("input", input, id)).orElseGet(() -> in.of("input", input));
+    }
+  }
+
+  /** The appliances of the rig that burn propane, the generator aside. */
+  static List<Burner> burners(Rig rig) {
+    List<Burner> all = new ArrayList<>();
+    Climate climate = rig.climate();
+    climate.furnace().ifPresent(f -> all.add(new Burner("furnace", f.input(), Optional.empty())));
+    rig.water()
+        .heater()
+        .filter(h -> h.fuel().contains(Water.HeaterFuel.LP))
+        .ifPresent(h -> all.add(new Burner("heater", h.burner(), Optional.empty())));
+    climate
+        .refrigerator()
+        .filter(LpLife::onPropane)
+        .ifPresent(
+            r ->
+                all.add(
+                    new Burner(
+                        "refrigerator",
+                        r.burner(),
+                        Optional.of("refrigerator.absorption-burner"))));
+    climate
+        .range()
+        .ifPresent(r -> all.add(new Burner("range", r.burner(), Optional.of("range.burner"))));
+    return all;
+  }
+
+  /** An absorption refrigerator of which nobody says what it runs on has a burner. */
+  private static boolean onPropane(Climate.Refrigerator refrigerator) {
+    boolean absorption =
+        refrigerator.kind().filter(Climate.RefrigeratorKind.ABSORPTION::equals).isPresent();
+    return refrigerator.runsOn().isEmpty()
+        ? absorption
+        : refrigerator.runsOn().contains(Climate.RefrigeratorSupply.LP);
+  }
+
+  private static void lives(Rig rig, Rows rows) {
+    List<String> ids = Lp.containers(rig);
+    if (ids.isEmpty()) {
+      return;
+    }
+    for (Burner burner : burners(rig)) {
+      rows.number(
+          one(ids) + " × 21,548 Btu/lb ÷ {input}",
+          in -> Lp.lifeHours(least(ids, Lp.FILL, in), burner.input(in)),
+          burner.part());
+    }
+    generator(rig)
+        .ifPresent(
+            g ->
+                rows.number(
+                    one(ids) + " ÷ {burns}",
+                    in -> hours(least(ids, Lp.GALLONS, in), in.of("burns", g.fullLoad())),
+                    "generator"));
+  }
+
+  private static Optional<Electric.Generator> generator(Rig rig) {
+    return rig.electric()
+        .generator()
+        .filter(g -> g.fuel().filter(Electric.GeneratorFuel.LP::equals).isPresent());
+  }
+
+  private static String one(List<String> ids) {
+    String names = Lp.braces(ids, ", ");
+    return ids.size() == 1 ? names : "min(" + names + ")";
+  }
+
+  /** One container: the smallest, where they differ. */
+  private static double least(List<String> ids, Entry entry, Inputs in) {
+    return ids.stream().mapToDouble(id -> in.of(id, entry, id)).min().orElse(Double.NaN);
+  }
+
+  /**
+   * Hours that a store lasts at a steady draw.
+   *
+   * @throws IllegalArgumentException without a draw
+   */
+  static double hours(double gallons, double gallonsPerHour) {
+    if (gallonsPerHour <= 0) {
+      throw new IllegalArgumentException("a draw must be above zero: " + gallonsPerHour);
+    }
+    return gallons / gallonsPerHour;
+  }
+}

@@ -1,0 +1,143 @@
+package org.rigleaf.figures;
+
+import static org.rigleaf.figures.Check.HOUSE_ASSUMPTION;
+import static org.rigleaf.figures.Check.PUBLISHED;
+import static org.rigleaf.source.Unit.YEAR_UNIT;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.rigleaf.rig.Rig;
+import org.rigleaf.rig.Road;
+import org.rigleaf.source.PartialDate;
+
+/** How old the tires are on the day of the edition, and the year that ends their time. */
+final class Tires {
+  static final Entry AGE =
+      Entry.of(
+              "tire.<n>.age",
+              YEAR_UNIT,
+              PUBLISHED,
+              "49 CFR 574.5(b)(3): the Sunday that opens the week of the date code")
+          .rows(Tires::ages);
+
+  static final Entry REPLACE =
+      Entry.of(
+              "tire.<n>.replace",
+              YEAR_UNIT,
+              HOUSE_ASSUMPTION,
+              "the year of the date code and the years that many makers give")
+          .rows(Tires::ends);
+
+  static final List<Entry> ENTRIES = List.of(AGE, REPLACE);
+
+  private static final double DAYS_PER_YEAR = 365.25;
+
+  private Tires() {}
+
+  /**
+   * The tires of one axle.
+   *
+   * @param number the axle, counted from the front
+   */
+  record AxleTires(int number, Road.Tires tires) {
+    String part() {
+      return Integer.toString(number);
+    }
+  }
+
+  /** Tires by axle, front to rear; one entry for 'both' or 'all' axles stands for each of them. */
+  static List<AxleTires> byAxle(Rig rig) {
+    List<AxleTires> all = new ArrayList<>();
+    rig.road().tires().stream()
+        .sorted(Comparator.comparingInt(Tires::place))
+        .forEach(
+            tires -> {
+              for (int i = axles(tires, rig); i > 0; i--) {
+                all.add(new AxleTires(all.size() + 1, tires));
+              }
+            });
+    return all;
+  }
+
+  private static int place(Road.Tires tires) {
+    return switch (tires.axle()) {
+      case "front" -> 0;
+      case "rear" -> 2;
+      default -> 1;
+    };
+  }
+
+  private static int axles(Road.Tires tires, Rig rig) {
+    boolean everyAxle = rig.road().tires().size() == 1;
+    int known = rig.identity().axles().size();
+    return switch (tires.axle()) {
+      case "both" -> 2;
+      case "front", "rear" -> 1;
+      default -> everyAxle ? Math.max(1, known) : 1;
+    };
+  }
+
+  private static void ages(Rig rig, Rows rows) {
+    Optional<LocalDate> edition = rig.edition().date();
+    for (AxleTires axle : byAxle(rig)) {
+      Optional<LocalDate> made =
+          axle.tires().made().map(PartialDate::first).filter(d -> notAfter(d, edition));
+      rows.number(
+          "(" + text(edition) + " − " + text(made) + ") ÷ 365.25",
+          in ->
+              ageYears(
+                  known(made, axle.tires().id() + ".made", in), known(edition, "edition.date", in)),
+          axle.part());
+    }
+  }
+
+  private static void ends(Rig rig, Rows rows) {
+    for (AxleTires axle : byAxle(rig)) {
+      Optional<LocalDate> made = axle.tires().made().map(PartialDate::first);
+      rows.number(
+          made.map(LocalDate::getYear).map(Object::toString).orElse("") + " + {years}",
+          in ->
+              replaceYear(
+                  known(made, axle.tires().id() + ".made", in).getYear(),
+                  in.typical("years", "tire.years")),
+          axle.part());
+    }
+  }
+
+  /** Tires newer than the edition have no age in it. */
+  private static boolean notAfter(LocalDate made, Optional<LocalDate> edition) {
+    return edition.filter(made::isAfter).isEmpty();
+  }
+
+  private static String text(Optional<LocalDate> day) {
+    return day.map(LocalDate::toString).orElse("");
+  }
+
+  private static LocalDate known(Optional<LocalDate> day, String path, Inputs in) {
+    if (day.isEmpty()) {
+      in.missing(path);
+    }
+    return day.orElse(LocalDate.EPOCH);
+  }
+
+  /**
+   * Years from the Sunday of the week made to a day.
+   *
+   * @throws IllegalArgumentException if the tire was not made yet
+   */
+  static double ageYears(LocalDate weekOpens, LocalDate day) {
+    if (weekOpens.isAfter(day)) {
+      throw new IllegalArgumentException("made on " + weekOpens + ", after " + day);
+    }
+    return ChronoUnit.DAYS.between(weekOpens, day) / DAYS_PER_YEAR;
+  }
+
+  /** The calendar year that ends a tire's time. */
+  static double replaceYear(int yearMade, double years) {
+    return yearMade + years;
+  }
+}
