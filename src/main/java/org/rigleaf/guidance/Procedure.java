@@ -31,4 +31,9 @@ public record Procedure(
     reminders = List.copyOf(reminders);
     groups = List.copyOf(groups);
   }
+
+  /** All steps in order. */
+  public List<Step> steps() {
+    return groups.stream().flatMap(g -> g.steps().stream()).toList();
+  }
 }

@@ -381,9 +381,7 @@ public final class Section {
 
   /** A group of keys that the records need even if the profile is silent. */
   public <T> T part(String key, Function<Section, T> read) {
-    if (fields.has(key)) {
-      mark(key);
-    }
+    mark(key);
     return child(key, read);
   }
 

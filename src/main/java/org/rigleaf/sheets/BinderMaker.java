@@ -78,6 +78,11 @@ public final class BinderMaker {
         cover());
   }
 
+  /** The workings of the figures. */
+  public NumberBlocks numbers() {
+    return numbers;
+  }
+
   private List<Topic> topics() {
     List<Topic> topics = new ArrayList<>();
     Map<String, Integer> counted = new HashMap<>();

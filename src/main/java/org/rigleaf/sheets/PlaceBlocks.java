@@ -2,8 +2,12 @@ package org.rigleaf.sheets;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.rigleaf.drawings.Drawing;
+import org.rigleaf.drawings.PlanView;
 import org.rigleaf.guidance.Guide;
 import org.rigleaf.guidance.Show;
 import org.rigleaf.guidance.Wording;
@@ -98,6 +102,9 @@ final class PlaceBlocks {
   }
 
   List<Block> map() {
-    return List.of(new DrawingBlock("", "", "", legend()));
+    Map<String, String> names = new HashMap<>();
+    rig.gear().forEach(g -> names.put(g.id(), guide.places().name(g.id())));
+    Drawing plan = PlanView.draw(rig, names);
+    return List.of(new DrawingBlock("", plan.svg(), plan.alt(), legend()));
   }
 }
