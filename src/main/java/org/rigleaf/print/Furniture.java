@@ -1,0 +1,56 @@
+package org.rigleaf.print;
+
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+
+/**
+ * Makes the printed document out of the delivered one: running heads and feet in a version for each
+ * side of the leaf, page numbers, bookmarks, the style for paper.
+ */
+final class Furniture {
+  private Furniture() {}
+
+  /** Changes the document in place. */
+  static void fit(Document document, String style) {
+    Element head = Dom.named(document, "head").get(0);
+    Dom.named(document, "style").forEach(Dom::remove);
+    Dom.append(head, "style").setTextContent(style);
+    Dom.ofClass(document, "number").stream()
+        .filter(e -> Dom.hasClass((Element) e.getParentNode(), "foot"))
+        .forEach(e -> Dom.append(e, "span", "class", "pages"));
+    Dom.ofClass(document, "furniture").forEach(Furniture::mirror);
+    bookmarks(document, head);
+  }
+
+  private static void mirror(Element furniture) {
+    for (String part : new String[] {"head", "foot", "tab"}) {
+      for (Element one : Dom.ofClass(furniture, part)) {
+        Element other = (Element) one.cloneNode(true);
+        one.setAttribute("class", one.getAttribute("class") + " " + part + "-right");
+        other.setAttribute("class", other.getAttribute("class") + " " + part + "-left");
+        furniture.appendChild(other);
+      }
+    }
+  }
+
+  /** A bookmark a topic, under its section. */
+  private static void bookmarks(Document document, Element head) {
+    Element list = Dom.append(head, "bookmarks");
+    Element section = null;
+    for (Element leaf : Dom.ofClass(document, "leaf")) {
+      String title = leaf.getAttribute("data-section");
+      if (title.isEmpty()) {
+        bookmark(list, leaf.getAttribute("data-bookmark"), leaf);
+      } else {
+        if (section == null || !section.getAttribute("name").equals(title)) {
+          section = bookmark(list, title, leaf);
+        }
+        bookmark(section, leaf.getAttribute("data-bookmark"), leaf);
+      }
+    }
+  }
+
+  private static Element bookmark(Element parent, String name, Element leaf) {
+    return Dom.append(parent, "bookmark", "name", name, "href", "#" + leaf.getAttribute("id"));
+  }
+}

@@ -1,0 +1,115 @@
+package org.rigleaf.print;
+
+import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.GregorianCalendar;
+import java.util.Set;
+import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.rigleaf.sheets.Paper;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+
+/**
+ * Finished HTML to PDF/UA-1 on a given paper.
+ *
+ * <p>Same HTML, paper, date and id: same bytes. Nothing is fetched, from the network or from disk.
+ * May be shared by threads.
+ */
+public final class Press {
+  private static final String BASE = "about:blank";
+  private static final double POINTS_PER_MM = 72 / 25.4;
+
+  private final Templates templates;
+
+  /** Takes the style for paper from these templates. */
+  public Press(Templates templates) {
+    this.templates = templates;
+    XRLog.setLoggingEnabled(false);
+  }
+
+  /**
+   * Prints.
+   *
+   * @param html what {@link Templates} made
+   * @param editionDate the only date that the file carries
+   * @param documentId names the file inside itself; the same input should give the same id
+   * @throws MissingGlyph if no font has a character
+   * @throws IllegalArgumentException if the HTML is not well-formed, or asks for anything outside
+   *     it
+   */
+  public byte[] pdf(String html, Paper paper, LocalDate editionDate, long documentId) {
+    Document document = Dom.parse(html);
+    checkGlyphs(document.getDocumentElement());
+    Element root = document.getDocumentElement();
+    int tabs = Integer.parseInt(root.getAttribute("data-tabs"));
+    SvgLabels.lay(document, paper.textWidthMm() * POINTS_PER_MM);
+    Furniture.fit(document, templates.printStyle(root.getAttribute("data-look"), paper, tabs));
+    return render(document, paper, editionDate, documentId);
+  }
+
+  private static byte[] render(Document document, Paper paper, LocalDate date, long documentId) {
+    PdfRendererBuilder builder = new PdfRendererBuilder();
+    builder.withW3cDocument(document, BASE);
+    builder.useSVGDrawer(new BatikSVGDrawer());
+    builder.usePdfUaAccessibility(true);
+    builder.withProducer("Rigleaf");
+    Fonts.register(builder);
+    refuseTheRest(builder);
+    builder.toStream(OutputStream.nullOutputStream());
+    try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+      renderer.createPDFWithoutClosing();
+      try (PDDocument pdf = renderer.getPdfDocument()) {
+        return save(pdf, date, documentId);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static byte[] save(PDDocument pdf, LocalDate date, long documentId) throws IOException {
+    PDDocumentInformation about = pdf.getDocumentInformation();
+    GregorianCalendar midnight = GregorianCalendar.from(date.atStartOfDay(ZoneOffset.UTC));
+    about.setCreationDate(midnight);
+    about.setModificationDate(midnight);
+    pdf.setDocumentId(documentId);
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    pdf.save(out, CompressParameters.DEFAULT_COMPRESSION);
+    return out.toByteArray();
+  }
+
+  private static void refuseTheRest(PdfRendererBuilder builder) {
+    builder.useUriResolver((base, uri) -> uri != null && uri.startsWith("#") ? uri : null);
+    builder.useProtocolsStreamImplementation(
+        Press::refuse, Set.of("http", "https", "file", "jar", "ftp", "data"));
+    for (ExternalResourceControlPriority time : ExternalResourceControlPriority.values()) {
+      builder.useExternalResourceAccessControl((uri, type) -> false, time);
+    }
+  }
+
+  private static <T> T refuse(String uri) {
+    throw new IllegalArgumentException("nothing is fetched while printing: " + uri);
+  }
+
+  private static void checkGlyphs(Node root) {
+    Dom.walk(
+        root,
+        n -> {
+          if (n.getNodeType() == Node.TEXT_NODE
+              && !n.getParentNode().getNodeName().equals("style")) {
+            Fonts.check(n.getTextContent());
+          }
+        });
+  }
+}
