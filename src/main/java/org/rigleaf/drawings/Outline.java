@@ -1,0 +1,218 @@
+package org.rigleaf.drawings;
+
+import org.rigleaf.drawings.Svg.Look;
+import org.rigleaf.rig.Answer;
+import org.rigleaf.rig.Fact;
+import org.rigleaf.rig.Rig;
+import org.rigleaf.rig.RigKind;
+import org.rigleaf.rig.Road;
+
+/** Draws the rig from above: A-frame or king pin, cab, walls, wheels. */
+final class Outline {
+  static final Look WALL = Look.line(1.4);
+  static final Look PART = Look.line(0.8);
+  static final Look HIDDEN = Look.line(0.6).in(Svg.GRAY).dashed("3 2");
+  private static final String FLOOR = "#f4f4f4";
+  private static final double TIRE_LONG_FT = 2.2;
+  private static final double TIRE_WIDE_FT = 0.65;
+  private static final double DUAL_APART_FT = 0.9;
+
+  private final Svg svg;
+  private final Plan plan;
+
+  Outline(Svg svg, Plan plan) {
+    this.svg = svg;
+    this.plan = plan;
+  }
+
+  void draw(Rig rig) {
+    RigKind kind = rig.identity().kind();
+    if (kind.ballCoupled()) {
+      frame();
+    }
+    switch (kind) {
+      case CLASS_C -> classC();
+      case CLASS_B -> van();
+      case CLASS_A -> box(1.2).windshield(0.4, 1.5, plan.half(1) * 0.9);
+      case TRUCK_CAMPER, FOLDING_TRAILER -> box(0.2);
+      default -> box(0.7);
+    }
+    if (kind == RigKind.FIFTH_WHEEL) {
+      svg.circle(plan.middle(), plan.bodyTop() + 7, 5, PART);
+    }
+    for (int i = 0; i < rig.identity().axles().size(); i++) {
+      axle(rig, i);
+    }
+  }
+
+  /** Two rails from the coupler to the body, a cross rail, the coupler. */
+  private void frame() {
+    double x = plan.middle();
+    double top = plan.top();
+    double low = plan.bodyTop();
+    double out = plan.frameHalf();
+    svg.polygon(PART.filled(FLOOR), x, top, x + out, low, x - out, low);
+    double in = Math.max(0, out - 7);
+    double high = top + (low - top) * 0.22;
+    svg.polygon(PART.filled(Svg.WHITE), x, high, x + in, low, x - in, low);
+    svg.rect(x - 4, top - 3, 8, 13, 3, PART.filled(Svg.WHITE));
+  }
+
+  private Outline box(double frontRoundFt) {
+    double left = plan.left();
+    double right = plan.right();
+    double top = plan.bodyTop();
+    double low = plan.bodyBottom();
+    double r = frontRoundFt * plan.scale();
+    double q = Math.min(3, r);
+    svg.path(
+        WALL.filled(FLOOR),
+        "M",
+        left,
+        top + r,
+        "Q",
+        left,
+        top,
+        left + r,
+        top,
+        "L",
+        right - r,
+        top,
+        "Q",
+        right,
+        top,
+        right,
+        top + r,
+        "L",
+        right,
+        low - q,
+        "Q",
+        right,
+        low,
+        right - q,
+        low,
+        "L",
+        left + q,
+        low,
+        "Q",
+        left,
+        low,
+        left,
+        low - q,
+        "Z");
+    return this;
+  }
+
+  /** Glass seen from above: two lines bowed forward. */
+  private void windshield(double crownFt, double footFt, double half) {
+    double x = plan.middle();
+    double crown = plan.bodyTop() + crownFt * plan.scale();
+    double foot = plan.bodyTop() + footFt * plan.scale();
+    double band = 0.7 * plan.scale();
+    svg.path(PART, "M", x - half, foot, "Q", x, 2 * crown - foot, x + half, foot);
+    double in = half * 0.9;
+    svg.path(PART, "M", x - in, foot + band, "Q", x, 2 * crown - foot + band, x + in, foot + band);
+    svg.line(x - half, foot, x - in, foot + band, PART)
+        .line(x + half, foot, x + in, foot + band, PART);
+  }
+
+  private void van() {
+    box(1.6).windshield(2.6, 3.2, plan.half(3) * 0.88);
+  }
+
+  /** A cab narrower than the house, and over it, dashed, the bunk. */
+  private void classC() {
+    double x = plan.middle();
+    double top = plan.bodyTop();
+    double house = plan.y(plan.cabEnds());
+    double half = plan.cabHalf();
+    double r = 1.3 * plan.scale();
+    double low = plan.bodyBottom();
+    svg.path(
+        WALL.filled(FLOOR),
+        "M",
+        x - half,
+        house,
+        "L",
+        x - half,
+        top + r,
+        "Q",
+        x - half,
+        top,
+        x - half + r,
+        top,
+        "L",
+        x + half - r,
+        top,
+        "Q",
+        x + half,
+        top,
+        x + half,
+        top + r,
+        "L",
+        x + half,
+        house);
+    svg.rect(plan.left(), house, plan.right() - plan.left(), low - house, 3, WALL.filled(FLOOR));
+    svg.line(x - half + 1, house, x + half - 1, house, new Look(FLOOR, 2, "", "none"));
+    windshield(2.7, 3.3, half * 0.9);
+    double crown = plan.y(2.2);
+    svg.path(
+        HIDDEN,
+        "M",
+        plan.left(),
+        house,
+        "L",
+        plan.left(),
+        crown + 2 * r,
+        "Q",
+        plan.left(),
+        crown,
+        x,
+        crown,
+        "Q",
+        plan.right(),
+        crown,
+        plan.right(),
+        crown + 2 * r,
+        "L",
+        plan.right(),
+        house);
+  }
+
+  private void axle(Rig rig, int index) {
+    Fact axle = rig.identity().axles().get(index);
+    if (!axle.known()) {
+      return;
+    }
+    Fact track = rig.identity().track();
+    double width = plan.size().width();
+    double trackFt = track.known() ? track.value() : width - 1.8;
+    boolean dual = dual(rig, index);
+    for (double side : new double[] {-1, 1}) {
+      double center = width / 2 + side * trackFt / 2;
+      if (dual) {
+        tire(center - DUAL_APART_FT / 2, axle.value());
+        tire(center + DUAL_APART_FT / 2, axle.value());
+      } else {
+        tire(center, axle.value());
+      }
+    }
+  }
+
+  private void tire(double acrossFt, double aftFt) {
+    double s = plan.scale();
+    double x = plan.x(acrossFt - TIRE_WIDE_FT / 2);
+    double y = plan.y(aftFt) - TIRE_LONG_FT / 2 * s;
+    svg.rect(x, y, TIRE_WIDE_FT * s, TIRE_LONG_FT * s, 2.5, HIDDEN);
+  }
+
+  /** Tires stand by axle, front to rear; one entry named otherwise speaks for all axles. */
+  private static boolean dual(Rig rig, int index) {
+    var tires = rig.road().tires();
+    if (tires.isEmpty()) {
+      return false;
+    }
+    Road.Tires entry = tires.get(Math.min(index, tires.size() - 1));
+    return entry.dual() == Answer.YES;
+  }
+}
