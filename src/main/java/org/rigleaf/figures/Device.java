@@ -31,7 +31,7 @@ record Device(String gear, List<Way> ways, Optional<LoadItem> load, Optional<Str
     PROPANE("LP"),
     BATTERY("12 V"),
     MAINS("120 V"),
-    ENGINE("⚙");
+    ENGINE("rpm");
 
     private final String symbol;
 

@@ -1,0 +1,106 @@
+package org.rigleaf.figures;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.rigleaf.TestRigs;
+
+/** What draws how much. */
+class LoadsTest {
+  private static final String RIG = "rig: {name: T, kind: travel trailer, length: 20 ft}\n";
+
+  private static Figures rig(String sections) {
+    return Figures.of(TestRigs.of(RIG + sections));
+  }
+
+  private static Figure figure(Figures figures, String id) {
+    return figures.find(id).orElseThrow(() -> new AssertionError("no " + id));
+  }
+
+  // by hand, watts / volts: Sedge's bank is 2 x 6 V = 12 V, Cattail's 12.8 V;
+  // Cattail's converter 55 A x 13.6 V / 0.85 = 880 W (figures.md's rule), / 120 V = 7.3333 A
+  @ParameterizedTest(name = "{0}: {1} draws {2} A")
+  @CsvSource({
+    "sedge,converter,6.5", // 780 / 120
+    "sedge,microwave-oven,11.25", // 1350 / 120
+    "sedge,coffee-maker,7.5", // 900 / 120
+    "sedge,television,0.5", // 60 / 120
+    "sedge,lights,2.33333", // 28 / 12
+    "sedge,radio,1", // 12 / 12
+    "sedge,pump,6", // as given
+    "sedge,heater-element,12", // 1440 / 120
+    "sedge,furnace-blower,5", // as given
+    "sedge,roof-air-conditioner,12.08333", // 1450 / 120
+    "sedge,refrigerator,2.70833", // 325 / 120
+    "cattail,converter,7.33333",
+    "cattail,lights,2.5", // 32 / 12.8
+    "cattail,hair-dryer,10.41667", // 1250 / 120
+    "cattail,cabin-air-conditioner,12.5", // 1500 / 120
+    "cattail,refrigerator,2.5" // 300 / 120
+  })
+  void theLoadsOfTheDemoRigsDrawTheseAmperes(String name, String load, double amps) {
+    Figures figures = Figures.of(TestRigs.demo(name));
+    assertEquals(amps, figure(figures, "load." + load + ".current").number(), 1e-5);
+  }
+
+  @Test
+  void aConverterWithoutWattsLeansOnTwoTypicalValues() {
+    Figure converter = figure(Figures.of(TestRigs.demo("cattail")), "load.converter.current");
+    assertEquals(Set.of("converter.voltage", "converter.efficiency"), converter.assumes());
+  }
+
+  @Test
+  void aConvertersOwnWattsBeatTheSumFromItsAmperes() {
+    Figures figures = rig("electric: {converter: {output: 55 A, draws: 600 W}}\n");
+    assertEquals(5, figure(figures, "load.converter.current").number());
+    assertEquals(Set.of(), figure(figures, "load.converter.current").assumes());
+  }
+
+  @Test
+  void aTwelveVoltLoadWithoutABankIsReckonedAtTwelveVolts() {
+    Figures figures = rig("electric: {loads: [{name: Fan, on: 12 V, draws: 36 W}]}\n");
+    assertEquals(3, figure(figures, "load.fan.current").number());
+  }
+
+  @Test
+  void aBankOf24VoltsHalvesTheAmperes() {
+    Figures figures =
+        rig(
+            "electric: {batteries: {each: {voltage: 12 V}, in-series: 2},"
+                + " loads: [{name: Fan, on: 12 V, draws: 36 W}]}\n");
+    assertEquals(1.5, figure(figures, "load.fan.current").number());
+  }
+
+  @Test
+  void aCompressorRefrigeratorWithoutWattsTakesTheTypical60() {
+    Figures figures = rig("climate: {refrigerator: {kind: compressor}}\n");
+    Figure current = figure(figures, "load.refrigerator.current");
+    assertEquals(5, current.number()); // 60 W / 12 V
+    assertEquals(1, current.assumes().size());
+  }
+
+  @Test
+  void aRefrigeratorThatNobodySaidRunsOn120VoltsIsNoLoad() {
+    Figures figures = rig("climate: {refrigerator: {kind: absorption, runs-on: lp}}\n");
+    assertTrue(figures.find("load.refrigerator.current").isEmpty());
+  }
+
+  @Test
+  void aLoadWithoutWattsIsAbsentAndSaysSo() {
+    Figures figures = rig("water: {heater: {kind: storage, fuel: [lp, electric]}}\n");
+    assertTrue(figures.find("load.heater-element.current").isEmpty());
+    assertEquals(Set.of("water.heater.element"), figures.missing("load.heater-element.current"));
+  }
+
+  @Test
+  void nonsenseIsRefused() {
+    assertThrows(IllegalArgumentException.class, () -> Loads.amps(100, 0));
+    assertThrows(IllegalArgumentException.class, () -> Loads.converterWatts(50, 13.6, 0));
+    assertThrows(IllegalArgumentException.class, () -> Loads.converterWatts(50, 13.6, 1.1));
+  }
+}
