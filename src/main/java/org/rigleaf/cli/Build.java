@@ -1,0 +1,40 @@
+package org.rigleaf.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.rigleaf.source.ProblemsFound;
+import picocli.CommandLine;
+
+/** {@code rigleaf build}: all sheets of one or several profiles. */
+@CommandLine.Command(
+    name = "build",
+    description = "Prints the sheets of each profile into a folder of its own.")
+final class Build implements Callable<Integer> {
+  @CommandLine.Parameters(
+      arity = "1..*",
+      paramLabel = "PROFILE",
+      description = "Profiles to build.")
+  private List<Path> files;
+
+  @CommandLine.Option(
+      names = "--out",
+      paramLabel = "FOLDER",
+      defaultValue = "out",
+      description = "Where the folders go (default: ${DEFAULT-VALUE}).")
+  private Path out;
+
+  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+
+  @Override
+  public Integer call() throws Exception {
+    return new EachProfile(spec.commandLine().getErr()).run(files, this::build);
+  }
+
+  private void build(Profile profile) throws IOException, ProblemsFound {
+    Path folder = out.resolve(profile.name());
+    Output.of(profile).writeTo(folder);
+    spec.commandLine().getOut().println(folder.resolve("binder.pdf"));
+  }
+}

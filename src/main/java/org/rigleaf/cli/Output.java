@@ -1,0 +1,85 @@
+package org.rigleaf.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.rigleaf.print.MissingGlyph;
+import org.rigleaf.print.Press;
+import org.rigleaf.print.Templates;
+import org.rigleaf.sheets.Binder;
+import org.rigleaf.sheets.Digests;
+import org.rigleaf.sheets.Paper;
+import org.rigleaf.source.Position;
+import org.rigleaf.source.Problem;
+import org.rigleaf.source.ProblemsFound;
+
+/** The finished files of one profile, made in memory, written whole and moved into place. */
+record Output(Map<String, byte[]> files) {
+  private static final Templates TEMPLATES = new Templates();
+  private static final Press PRESS = new Press(TEMPLATES);
+  private static final LocalDate NO_DATE =
+      LocalDate.of(2000, 1, 1); // for an edition without a date; the clock is never read
+
+  /**
+   * Prints the sheets.
+   *
+   * @throws ProblemsFound if the profile holds a character that no font has
+   * @throws IOException if the profile cannot be read again to find that character
+   */
+  static Output of(Profile profile) throws ProblemsFound, IOException {
+    Binder binder = profile.maker().binder(Paper.LETTER, true);
+    List<String> topics = binder.topics().stream().map(t -> TEMPLATES.topic(t, binder)).toList();
+    String html = TEMPLATES.binder(binder, topics, Digests.of(binder, topics));
+    long id = Long.parseUnsignedLong(Digests.digest(html).substring(0, 16), 16);
+    LocalDate date = profile.rig().edition().date().orElse(NO_DATE);
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put("binder.html", html.getBytes(StandardCharsets.UTF_8));
+    try {
+      files.put("binder.pdf", PRESS.pdf(html, binder.paper(), date, id));
+    } catch (MissingGlyph missing) {
+      throw new ProblemsFound(List.of(problem(profile.file(), missing.character())));
+    }
+    return new Output(files);
+  }
+
+  private static Problem problem(Path file, int character) throws IOException {
+    String name = Character.toString(character);
+    String wrong =
+        "no font here has the character '" + name + "' (" + Character.getName(character) + ")";
+    List<String> lines = Files.readAllLines(file);
+    Position at = Position.start(file.toString());
+    for (int i = lines.size() - 1; i >= 0; i--) {
+      int column = lines.get(i).indexOf(name);
+      at = column < 0 ? at : new Position(file.toString(), i + 1, column + 1);
+    }
+    return new Problem(at, "", wrong, "write it in letters");
+  }
+
+  /**
+   * Writes the files into a folder. Each is moved into place when it is whole.
+   *
+   * @throws IOException if the machine refuses
+   */
+  void writeTo(Path folder) throws IOException {
+    Files.createDirectories(folder);
+    Map<Path, Path> moves = new LinkedHashMap<>();
+    for (Map.Entry<String, byte[]> file : files.entrySet()) {
+      Path whole = folder.resolve("." + file.getKey() + ".part");
+      Files.write(whole, file.getValue());
+      moves.put(whole, folder.resolve(file.getKey()));
+    }
+    for (Map.Entry<Path, Path> move : moves.entrySet()) {
+      Files.move(
+          move.getKey(),
+          move.getValue(),
+          StandardCopyOption.REPLACE_EXISTING,
+          StandardCopyOption.ATOMIC_MOVE);
+    }
+  }
+}
