@@ -15,6 +15,9 @@ public final class Amounts {
   private static final DateTimeFormatter DATE =
       DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
 
+  private static final double LONGEST_LIFE =
+      1000; // years; anything above is a year of the calendar
+
   private Amounts() {}
 
   /**
@@ -27,6 +30,8 @@ public final class Amounts {
       case PERCENT_SHARE -> number(value, 1) + " %";
       case SHARE -> number(value, 2);
       case COUNT -> number(value, 2);
+      case YEAR_UNIT ->
+          value > LONGEST_LIFE ? String.valueOf((long) value) : number(value, 1) + " y";
       case AWG -> (value == 0 ? "1/0" : number(value, 0)) + " AWG";
       default -> number(value, decimals(value, unit)) + " " + unit.symbol();
     };
@@ -45,7 +50,7 @@ public final class Amounts {
           DEGREE ->
           0;
       case VOLT_UNIT -> 2;
-      case YEAR_UNIT, INCH, AMPERE_UNIT, FLUID_OUNCE, GALLON_PER_HOUR, GALLON -> 1;
+      case INCH, AMPERE_UNIT, FLUID_OUNCE, GALLON_PER_HOUR, GALLON -> 1;
       default -> Math.abs(value) < 10 ? 2 : Math.abs(value) < 100 ? 1 : 0;
     };
   }

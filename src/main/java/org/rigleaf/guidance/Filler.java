@@ -48,7 +48,7 @@ public final class Filler {
       case "place-of" -> places.where(id).runs();
       case "place" -> places.where(item).runs();
       case "name-of" -> text(places.inSentence(id));
-      case "name" -> text(places.name(item));
+      case "name" -> text(places.bare(item));
       case "code-of" -> List.of(code(id));
       case "code" -> List.of(code(item));
       case "count-of" ->

@@ -96,12 +96,12 @@ public final class Findings {
   }
 
   private void tires() {
-    for (String id : guide.ids("road.tires")) {
-      String part = id.substring(id.lastIndexOf('.') + 1);
-      figures
-          .find("tire." + part + ".age")
-          .filter(f -> f.number() > 6)
-          .ifPresent(f -> add("tire-past-age", id, Map.of()));
+    for (Figure f : figures.all()) {
+      if (f.id().matches("tire\\.[^.]+\\.age")
+          && f.number() > TypicalValues.of("tire.years").value()) {
+        String axle = f.id().split("\\.")[1];
+        add("tire-past-age", "tire." + axle, Map.of("axle", axle));
+      }
     }
   }
 

@@ -18,22 +18,22 @@ public final class Guide {
   private final Filler filler;
   private final Places places;
   private final Set<String> traits;
-  private final String cautionsTopic;
+  private final Map<String, String> cautionTopics; // code of the topic by group
   private final Map<String, List<String>> events = new LinkedHashMap<>();
   private final Map<String, Procedure> procedures = new LinkedHashMap<>();
 
   /**
    * The guidance of a rig.
    *
-   * @param cautionsTopic code of the topic where the whole cautions stand, for the reminders
+   * @param cautionTopics code of the topic where the whole cautions of a group stand, by group
    */
-  public Guide(Rig rig, Figures figures, Wording wording, String cautionsTopic) {
+  public Guide(Rig rig, Figures figures, Wording wording, Map<String, String> cautionTopics) {
     this.rig = rig;
     this.wording = wording;
     this.filler = new Filler(rig, figures, wording);
     this.places = new Places(rig, wording);
     this.traits = Traits.of(rig);
-    this.cautionsTopic = cautionsTopic;
+    this.cautionTopics = Map.copyOf(cautionTopics);
     wording.procedures.values().stream()
         .filter(p -> p.condition().holds(traits::contains))
         .forEach(p -> procedures.put(p.id(), procedure(p)));
@@ -107,7 +107,7 @@ public final class Guide {
                     wording.phrase("signal-" + c.level().key()),
                     fill(c.brief()),
                     fill(c.command()),
-                    cautionsTopic))
+                    cautionTopics.getOrDefault(c.group(), "")))
         .toList();
   }
 

@@ -68,15 +68,38 @@ public final class Places {
     return Amounts.text(feet, Unit.FOOT);
   }
 
-  /** The keeper's name of a thing, else the name of its kind. */
+  /**
+   * The name of a thing as a heading: the keeper's own, with its kind where the name alone would
+   * not say it.
+   */
   public String name(String id) {
-    return text(id + ".name").or(() -> kind(id)).orElse(Ids.last(id).replace('-', ' '));
+    String own = text(id + ".name").or(() -> text(parent(id) + ".name")).orElse("");
+    String type = rig.gear(id).map(org.rigleaf.rig.Gear::type).orElse(id);
+    Optional<String> label = wording.label(type).filter(l -> !own.isEmpty());
+    String name =
+        label
+            .map(l -> l.replace("{name}", own))
+            .or(() -> kind(id))
+            .or(() -> text(id + ".name"))
+            .or(() -> kind(type))
+            .orElse(Ids.last(id).replace('-', ' '));
+    return name.isEmpty()
+        ? name
+        : name.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + name.substring(1);
   }
 
-  private Optional<String> kind(String id) {
-    String type = rig.gear(id).map(org.rigleaf.rig.Gear::type).orElse(id);
+  private static String parent(String id) {
+    return id.contains(".") ? id.substring(0, id.lastIndexOf('.')) : id;
+  }
+
+  private Optional<String> kind(String type) {
     String name = wording.gear(type).title();
     return name.isEmpty() ? Optional.empty() : Optional.of(name);
+  }
+
+  /** The bare name of a list item, as the keeper wrote it. */
+  public String bare(String id) {
+    return text(id + ".name").orElseGet(() -> name(id));
   }
 
   /**

@@ -27,6 +27,7 @@ public final class Wording {
   private final Map<String, Entry> figures = new LinkedHashMap<>();
   private final Map<String, Entry> typical = new LinkedHashMap<>();
   private final Map<String, Entry> gear = new LinkedHashMap<>();
+  private final Map<String, String> labels = new LinkedHashMap<>();
   final Map<String, ConditionalFinding> findings = new LinkedHashMap<>();
   private final Map<String, TopicText> topics = new LinkedHashMap<>();
   private final Map<String, TopicText.SectionText> sections = new LinkedHashMap<>();
@@ -60,7 +61,7 @@ public final class Wording {
     index.finish();
     w.each("figures.yaml", w.figures, (id, e, c) -> entry(e, "title", "meaning"));
     w.each("typical.yaml", w.typical, (id, e, c) -> entry(e, "title", "look"));
-    w.each("gear.yaml", w.gear, (id, e, c) -> entry(e, "name", "is"));
+    w.each("gear.yaml", w.gear, (id, e, c) -> w.gearEntry(id, e));
     w.each("findings.yaml", w.findings, (id, e, c) -> finding(e, c));
     w.each("sections.yaml", w.sections, (id, e, c) -> TopicText.SectionText.read(id, e));
     w.each("topics.yaml", w.topics, TopicText::read);
@@ -70,6 +71,11 @@ public final class Wording {
       throw new IllegalStateException(new ProblemsFound(w.check.problems.sorted()));
     }
     return w;
+  }
+
+  private Entry gearEntry(String id, Fields e) {
+    e.text("label").ifPresent(t -> labels.put(id, t.value()));
+    return entry(e, "name", "is");
   }
 
   private static Entry entry(Fields e, String title, String meaning) {
@@ -154,6 +160,11 @@ public final class Wording {
   /** Name of a kind of gear and what it is. */
   public Entry gear(String type) {
     return gear.getOrDefault(type, Entry.NONE);
+  }
+
+  /** How an item of a list is called where its bare name would not say what it is. */
+  public Optional<String> label(String type) {
+    return Optional.ofNullable(labels.get(type));
   }
 
   /**

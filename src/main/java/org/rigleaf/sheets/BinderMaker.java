@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.rigleaf.figures.Amounts;
 import org.rigleaf.figures.Figure;
 import org.rigleaf.figures.Figures;
+import org.rigleaf.guidance.Caution;
 import org.rigleaf.guidance.Finding;
 import org.rigleaf.guidance.Findings;
 import org.rigleaf.guidance.Guide;
@@ -28,12 +29,13 @@ public final class BinderMaker {
   private final NumberBlocks numbers;
   private final PlaceBlocks places;
 
-  private BinderMaker(Rig rig, Figures figures, Wording wording, String cautionsCode) {
+  private BinderMaker(
+      Rig rig, Figures figures, Wording wording, Map<String, String> cautionTopics) {
     this.rig = rig;
     this.figures = figures;
     this.wording = wording;
-    this.guide = new Guide(rig, figures, wording, cautionsCode);
-    this.labels = new Labels(rig, wording, guide.filler(), guide.places());
+    this.guide = new Guide(rig, figures, wording, cautionTopics);
+    this.labels = new Labels(rig, figures, wording, guide.filler(), guide.places());
     this.tables = new TableBlocks(figures, labels);
     this.numbers = new NumberBlocks(figures, wording, labels);
     this.places = new PlaceBlocks(rig, wording, guide);
@@ -44,14 +46,13 @@ public final class BinderMaker {
    * the topics are counted.
    */
   public static BinderMaker of(Rig rig, Figures figures, Wording wording) {
-    List<Topic> counted = new BinderMaker(rig, figures, wording, "").topics();
-    String code =
-        counted.stream()
-            .filter(t -> t.blocks().stream().anyMatch(CautionsBlock.class::isInstance))
-            .map(Topic::code)
-            .findFirst()
-            .orElse("");
-    return new BinderMaker(rig, figures, wording, code);
+    Map<String, String> codes = new HashMap<>();
+    for (Topic topic : new BinderMaker(rig, figures, wording, Map.of()).topics()) {
+      topic.blocks().stream()
+          .filter(CautionsBlock.class::isInstance)
+          .forEach(b -> codes.put(((CautionsBlock) b).cautions().get(0).group(), topic.code()));
+    }
+    return new BinderMaker(rig, figures, wording, codes);
   }
 
   /** The guidance this binder is made of. */
@@ -152,7 +153,7 @@ public final class BinderMaker {
 
   private List<? extends Block> listing(Show.Listing show) {
     return switch (show.what()) {
-      case "cautions" -> List.of(new CautionsBlock(show.title(), guide.cautions()));
+      case "cautions" -> cautions(show.title());
       case "findings" -> findings(show.title());
       case "contacts" -> places.contactBlock(show.title());
       case "rules" -> lines(show.title(), rig.houseRules());
@@ -183,6 +184,12 @@ public final class BinderMaker {
             ? words.title() + ", " + labels.of("a", parts[1])
             : words.title();
     return new FigureLine(labels.value(figure), title, words.meaning(), numbers.marks(figure));
+  }
+
+  private List<Block> cautions(String group) {
+    List<Caution> cautions =
+        guide.cautions().stream().filter(c -> c.group().equals(group)).toList();
+    return cautions.isEmpty() ? List.of() : List.of(new CautionsBlock("", cautions));
   }
 
   private List<Block> findings(String title) {

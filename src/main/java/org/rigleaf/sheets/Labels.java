@@ -3,7 +3,11 @@ package org.rigleaf.sheets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.rigleaf.figures.Figure;
+import org.rigleaf.figures.Figures;
+import org.rigleaf.figures.Input;
+import org.rigleaf.figures.Value;
 import org.rigleaf.guidance.Filler;
 import org.rigleaf.guidance.Places;
 import org.rigleaf.guidance.Wording;
@@ -15,12 +19,14 @@ import org.rigleaf.rig.Rig;
 /** Words for the parts of figure ids: plugs, months, slopes, tanks, loads. */
 final class Labels {
   private final Rig rig;
+  private final Figures figures;
   private final Wording wording;
   private final Filler filler;
   private final Places places;
 
-  Labels(Rig rig, Wording wording, Filler filler, Places places) {
+  Labels(Rig rig, Figures figures, Wording wording, Filler filler, Places places) {
     this.rig = rig;
+    this.figures = figures;
     this.wording = wording;
     this.filler = filler;
     this.places = places;
@@ -44,17 +50,30 @@ final class Labels {
       case "fuel" -> wording.phrase("fuel-" + part);
       case "sky" -> wording.phrase("sky-" + part);
       case "month" -> part.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + part.substring(1);
-      case "slope", "strength", "percent" ->
+      case "slope", "strength", "percent", "axle" ->
           wording.phrase("row-" + variable, Map.of("x", part.replace('-', '.')));
       default -> named(part);
     };
+  }
+
+  /** Names the loads that a set counts although it does not choose them. */
+  String alwaysOn(Figure set) {
+    List<String> chosen = ((Value.Loads) set.value()).ids();
+    String names =
+        set.inputs().stream()
+            .map(Input::name)
+            .filter(n -> !chosen.contains(n) && figures.find("load." + n + ".current").isPresent())
+            .map(filler::loadName)
+            .collect(Collectors.joining(", "));
+    return names.isEmpty() ? "" : wording.phrase("always-on", Map.of("loads", names));
   }
 
   private String plug(String part) {
     return wording.find("a-" + part).orElseGet(() -> wording.phrase("row-a", Map.of("x", part)));
   }
 
-  private String named(String part) {
+  private String named(String path) {
+    String part = Ids.last(path);
     Optional<Gear> gear = rig.gear().stream().filter(g -> g.part().equals(part)).findFirst();
     return gear.map(g -> places.name(g.id())).orElseGet(() -> listItem(part));
   }

@@ -56,24 +56,18 @@ public final class NumberBlocks {
     figures.all().forEach(f -> byEntry.computeIfAbsent(f.entry(), e -> new ArrayList<>()).add(f));
     List<List<Words>> rows = new ArrayList<>();
     byEntry.forEach((entry, family) -> family(rows, entry, family));
-    List<String> heads =
-        List.of(
-            wording.phrase("head-figure"),
-            wording.phrase("head-working"),
-            wording.phrase("head-source"));
+    List<String> heads = List.of(wording.phrase("head-figure"), wording.phrase("head-working"));
     return new TableBlock(title, heads, rows, "");
   }
 
   private void family(List<List<Words>> rows, Entry entry, List<Figure> family) {
     int shown = family.size() > ROWS_SHOWN + 1 ? ROWS_SHOWN : family.size();
-    for (Figure f : family.subList(0, shown)) {
-      Words name = Words.of(wording.figure(entry.pattern()).title() + " (" + f.id() + ")");
-      rows.add(List.of(name, working(f), f == family.get(0) ? source(entry) : Words.NONE));
-    }
+    rows.add(List.of(Words.of(wording.figure(entry.pattern()).title()), source(entry)));
+    family.subList(0, shown).forEach(f -> rows.add(List.of(Words.of(f.id()), working(f))));
     if (shown < family.size()) {
       String rest =
           wording.phrase("more-rows", Map.of("count", String.valueOf(family.size() - shown)));
-      rows.add(List.of(Words.NONE, Words.of(rest), Words.NONE));
+      rows.add(List.of(Words.NONE, Words.of(rest)));
     }
   }
 

@@ -62,21 +62,20 @@ final class TableBlocks {
     return cells;
   }
 
-  /** A table of sets of loads for each plug. */
+  /** A table of sets of loads for each plug, with the loads that are always on in its note. */
   List<Block> sets(Show.Sets show) {
-    Map<String, List<List<Words>>> byPlug = new LinkedHashMap<>();
+    Map<String, List<Figure>> byPlug = new LinkedHashMap<>();
     matches(show.pattern())
         .forEach(
             (figure, parts) ->
-                byPlug
-                    .computeIfAbsent(parts.get(show.each()), p -> new ArrayList<>())
-                    .add(List.of(labels.value(figure))));
+                byPlug.computeIfAbsent(parts.get(show.each()), p -> new ArrayList<>()).add(figure));
     List<Block> blocks = new ArrayList<>();
     byPlug.forEach(
-        (plug, rows) ->
-            blocks.add(
-                new TableBlock(
-                    "", List.of(show.title() + ": " + labels.of(show.each(), plug)), rows, "")));
+        (plug, sets) -> {
+          String head = show.title() + ": " + labels.of(show.each(), plug);
+          List<List<Words>> rows = sets.stream().map(f -> List.of(labels.value(f))).toList();
+          blocks.add(new TableBlock("", List.of(head), rows, labels.alwaysOn(sets.get(0))));
+        });
     return blocks;
   }
 
@@ -90,7 +89,7 @@ final class TableBlocks {
     StringBuilder regex = new StringBuilder();
     int end = 0;
     while (variable.find()) {
-      regex.append(Pattern.quote(pattern.substring(end, variable.start()))).append("([^.]+)");
+      regex.append(Pattern.quote(pattern.substring(end, variable.start()))).append("(.+)");
       names.add(variable.group(1));
       end = variable.end();
     }
@@ -98,7 +97,7 @@ final class TableBlocks {
     Map<Figure, Map<String, String>> found = new LinkedHashMap<>();
     for (Figure figure : figures.all()) {
       Matcher m = whole.matcher(figure.id());
-      if (m.matches()) {
+      if (m.matches() && shape(figure.entry().pattern()).equals(shape(pattern))) {
         Map<String, String> parts = new LinkedHashMap<>();
         for (int i = 0; i < names.size(); i++) {
           parts.put(names.get(i), m.group(i + 1));
@@ -107,6 +106,11 @@ final class TableBlocks {
       }
     }
     return found;
+  }
+
+  /** A pattern without the names of its variables: a literal part is not a variable's value. */
+  private static String shape(String pattern) {
+    return pattern.replaceAll("<[^>]*>", "<>");
   }
 
   /** The figures that an id with {@code *} means. */
