@@ -15,7 +15,7 @@ import org.rigleaf.rig.Road;
 import org.rigleaf.source.PartialDate;
 
 /** How old the tires are on the day of the edition, and the year that ends their time. */
-final class Tires {
+public final class Tires {
   static final Entry AGE =
       Entry.of(
               "tire.<n>.age",
@@ -41,16 +41,18 @@ final class Tires {
   /**
    * The tires of one axle.
    *
-   * @param number the axle, counted from the front
+   * @param number the axle, counted from the front; the part of the figure's id
+   * @param tires what the profile says of them
    */
-  record AxleTires(int number, Road.Tires tires) {
-    String part() {
+  public record AxleTires(int number, Road.Tires tires) {
+    /** The number as it stands in figure ids. */
+    public String part() {
       return Integer.toString(number);
     }
   }
 
   /** Tires by axle, front to rear; one entry for 'both' or 'all' axles stands for each of them. */
-  static List<AxleTires> byAxle(Rig rig) {
+  public static List<AxleTires> byAxle(Rig rig) {
     List<AxleTires> all = new ArrayList<>();
     rig.road().tires().stream()
         .sorted(Comparator.comparingInt(Tires::place))

@@ -1,0 +1,81 @@
+package org.rigleaf.figures;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.rigleaf.TestRigs;
+import org.rigleaf.source.PartialDate;
+
+class TiresTest {
+  private static Figures rig(String edition, String tires) {
+    return Figures.of(
+        TestRigs.of(
+            "rig: {name: Reed, kind: travel trailer}\nedition: {number: 1"
+                + edition
+                + "}\nroad:\n  tires: "
+                + tires
+                + "\n"));
+  }
+
+  private static double number(Figures figures, String id) {
+    return figures.find(id).orElseThrow().number();
+  }
+
+  @Test
+  void aTireOfWeek35Of2024Is2Point23YearsOldOn25November2026() {
+    // check-values 11: the week of 2024-09-01 (rule of 49 CFR 574.5(b)(3)), age 2.23 (CALC)
+    Figures figures = rig(", date: 2026-11-25", "{count: 4, made: week 35 of 2024}");
+    assertEquals(2.23, number(figures, "tire.1.age"), 0.005);
+    assertEquals(2030, number(figures, "tire.1.replace"), 1e-9); // 2024 + 6
+    assertEquals(Set.of(), figures.find("tire.1.age").orElseThrow().assumes());
+    assertEquals(Set.of("tire.years"), figures.find("tire.1.replace").orElseThrow().assumes());
+  }
+
+  @Test
+  void ageCountsFromTheSundayOfTheLabelsWeekWhichIsNotTheIsoWeek() {
+    // check-values 11 (SEEN codes, CALC dates): 2501, 4308, 0712
+    assertEquals(LocalDate.of(2001, 6, 24), sunday("week 25 of 2001"));
+    assertEquals(LocalDate.of(2008, 10, 26), sunday("week 43 of 2008"));
+    assertEquals(LocalDate.of(2012, 2, 12), sunday("week 7 of 2012"));
+    assertEquals(0, Tires.ageYears(LocalDate.of(2012, 2, 12), LocalDate.of(2012, 2, 12)), 1e-12);
+    // 4 years with one leap day are 1461 days
+    assertEquals(4, Tires.ageYears(LocalDate.of(2012, 2, 12), LocalDate.of(2016, 2, 12)), 1e-12);
+  }
+
+  private static LocalDate sunday(String week) {
+    return PartialDate.parse(week).orElseThrow().first();
+  }
+
+  @Test
+  void tiresCountByAxleFrontToRear() {
+    Figures figures =
+        rig(
+            ", date: 2026-05-02",
+            "[{axle: rear, count: 4, made: week 10 of 2023}, {axle: front, count: 2, made: week 10 of 2019}]");
+    assertEquals(2025, number(figures, "tire.1.replace"), 1e-9);
+    assertEquals(2029, number(figures, "tire.2.replace"), 1e-9);
+    assertTrue(figures.find("tire.3.replace").isEmpty());
+    Figures both = rig(", date: 2026-05-02", "{axle: both, count: 4, made: week 10 of 2020}");
+    assertEquals(number(both, "tire.1.age"), number(both, "tire.2.age"), 1e-12);
+  }
+
+  @Test
+  void withoutADateCodeOrAnEditionDateThereIsNoAgeAndNoneBeforeTheTireWasMade() {
+    assertEquals(
+        Set.of("road.tires.tires.made"),
+        rig(", date: 2026-05-02", "{count: 4}").missing("tire.1.age"));
+    assertEquals(
+        Set.of("edition.date"), rig("", "{count: 4, made: week 10 of 2020}").missing("tire.1.age"));
+    assertTrue(
+        rig(", date: 2020-01-01", "{count: 4, made: week 10 of 2020}")
+            .find("tire.1.age")
+            .isEmpty());
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> Tires.ageYears(LocalDate.of(2026, 1, 2), LocalDate.of(2026, 1, 1)));
+  }
+}

@@ -1,0 +1,94 @@
+package org.rigleaf.figures;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.hummeling.if97.IF97;
+import com.hummeling.if97.OutOfRangeException;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.rigleaf.TestRigs;
+
+class WaterHeaterTest {
+  private static Figures rig(String heater) {
+    return Figures.of(
+        TestRigs.of(
+            "rig: {name: Reed, kind: travel trailer}\nwater: {heater: {" + heater + "}}\n"));
+  }
+
+  private static double number(Figures figures, String id) {
+    return figures.find(id).orElseThrow().number();
+  }
+
+  @Test
+  void fortyThousandBtuAt80PercentHeat55GallonsAnHourBySeventyDegrees() {
+    // check-values 7: 54.88 (SEEN, three calculators agree, printed to 0.01); 48 at 80 F (SEEN)
+    assertEquals(54.88, WaterHeater.recoveryGallonsPerHour(70, 32_000), 0.01);
+    assertEquals(48, WaterHeater.recoveryGallonsPerHour(80, 32_000), 0.05);
+  }
+
+  @Test
+  void fourAndAHalfKilowattsHeat26GallonsAnHourBySeventyDegrees() {
+    // check-values 7: about 26 (SEEN; 26.3), 1 kWh 3,412.14 Btu (SEEN and GNU units)
+    assertEquals(3412.1416, WaterHeater.electricBtuPerHour(1000), 0.001);
+    double gallons = WaterHeater.recoveryGallonsPerHour(70, WaterHeater.electricBtuPerHour(4500));
+    assertEquals(26.3, gallons, 0.05);
+  }
+
+  @Test
+  void aBtuAPoundAndDegreeIsRightToAFewThousandths() throws OutOfRangeException {
+    // IF97: 89.90 Btu/lb from 50 to 140 F (RAN), against 90; 1 kJ/kg is 0.429923 Btu/lb
+    IF97 steam = new IF97(IF97.UnitSystem.DEFAULT);
+    double rise =
+        steam.specificEnthalpyPT(0.101325, (140 - 32) / 1.8 + 273.15)
+            - steam.specificEnthalpyPT(0.101325, (50 - 32) / 1.8 + 273.15);
+    assertEquals(89.90, rise * 0.429923, 0.02);
+  }
+
+  private static final String BOTH =
+      "kind: storage, holds: 10 gal, fuel: [lp, electric], burner: 12000 Btu/h, element: 1400 W";
+
+  @Test
+  void burnerAndElementTogetherAddTheirGallonsAndAreFirst() {
+    Figures figures = rig(BOTH);
+    double lp = number(figures, "heater.recovery.lp");
+    double electric = number(figures, "heater.recovery.electric");
+    assertEquals(lp + electric, number(figures, "heater.recovery.both"), 1e-9);
+    // conservation: the first tank takes its gallons over the recovery
+    assertEquals(10 / lp * 60, number(figures, "heater.first-hot.lp"), 1e-9);
+    assertEquals(10 / (lp + electric) * 60, number(figures, "heater.first-hot.both"), 1e-9);
+    // 10 x 8.33 x (140 - 55) x 60 / (12,000 x 0.75) = 47.2033
+    assertEquals(47.2033, number(figures, "heater.first-hot.lp"), 0.0001);
+  }
+
+  @Test
+  void aGivenSetPointAndEfficiencyBeatTheTypicalOnes() {
+    // 10 x 8.33 x (120 - 55) x 60 / (12,000 x 0.8) = 33.8406
+    Figure figure =
+        rig(BOTH + ", set-point: 120 degF, efficiency: 0.8")
+            .find("heater.first-hot.lp")
+            .orElseThrow();
+    assertEquals(33.8406, figure.number(), 0.0001);
+    assertEquals(Set.of("water.cold"), figure.assumes());
+  }
+
+  @Test
+  void onlyHeatersWithATankHaveThese() {
+    Figures onDemand = rig("kind: on-demand, fuel: [lp], burner: 42000 Btu/h");
+    assertTrue(onDemand.find("heater.first-hot.lp").isEmpty());
+    assertTrue(onDemand.find("heater.recovery.lp").isEmpty());
+    Figures gasOnly = rig("kind: storage, holds: 6 gal, fuel: [lp], burner: 8800 Btu/h");
+    assertTrue(gasOnly.find("heater.first-hot.electric").isEmpty());
+    assertTrue(gasOnly.find("heater.first-hot.both").isEmpty());
+    Figures unknown = rig("kind: storage, fuel: [lp], burner: 8800 Btu/h");
+    assertEquals(Set.of("water.heater.holds"), unknown.missing("heater.first-hot.lp"));
+    assertTrue(unknown.find("heater.recovery.lp").isPresent());
+  }
+
+  @Test
+  void waterThatIsHotAlreadyIsNonsense() {
+    assertThrows(IllegalArgumentException.class, () -> WaterHeater.recoveryGallonsPerHour(0, 9000));
+    assertThrows(IllegalArgumentException.class, () -> WaterHeater.firstHotMinutes(6, 85, 0));
+  }
+}
