@@ -17,6 +17,9 @@ import java.util.stream.Stream;
 final class LoadSearch {
   private static final double STEPS_PER_WATT = 16;
 
+  /** A megawatt, more than any rig has; what is above fits nowhere, whatever a profile says. */
+  private static final long MOST_STEPS = 16_000_000;
+
   /** Far below a step: lets 119.99999 V times amperes stand for what it means. */
   private static final double SLACK_STEPS = 1e-3;
 
@@ -29,7 +32,7 @@ final class LoadSearch {
    */
   record Draw(double watts, int leg, List<String> breakers) {
     long steps() {
-      return Math.round(watts * STEPS_PER_WATT);
+      return Math.round(Math.min(watts * STEPS_PER_WATT, MOST_STEPS + 1.0));
     }
   }
 
@@ -81,7 +84,7 @@ final class LoadSearch {
   }
 
   private boolean legsHold(List<Draw> on) {
-    if (limits.legs() == 1) {
+    if (limits.legs() == 1 || sum(on) <= steps(limits.legWatts())) {
       return sum(on) <= steps(limits.legWatts());
     }
     long first = sum(on, d -> d.leg() == 0);
@@ -89,7 +92,7 @@ final class LoadSearch {
     List<Draw> free = on.stream().filter(d -> d.leg() < 0).toList();
     long most = steps(limits.legWatts()) - first;
     long least = Math.max(0, sum(free) - (steps(limits.legWatts()) - second));
-    return most >= least && dealt(free, least, most);
+    return most >= least && sum(free) <= MOST_STEPS && dealt(free, least, most);
   }
 
   /** Whether some of the loads sum to between two limits: all sums at once, a bit each. */
