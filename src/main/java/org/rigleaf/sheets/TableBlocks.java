@@ -33,7 +33,10 @@ final class TableBlocks {
     for (String pattern : show.columns()) {
       for (Map.Entry<Figure, Map<String, String>> found : matches(pattern).entrySet()) {
         String row = found.getValue().get(show.row());
-        String column = show.across().isEmpty() ? pattern : found.getValue().get(show.across());
+        String column =
+            show.across().isEmpty()
+                ? found.getKey().entry().pattern()
+                : found.getValue().get(show.across());
         columns.add(column);
         cells.computeIfAbsent(row, r -> new LinkedHashMap<>()).put(column, found.getKey());
       }
