@@ -22,10 +22,12 @@ public final class PlanView {
     List<Site> rough = fitting(Sites.of(rig, new Plan(size, 0, 0, 1)));
     int street = Leaders.streetCount(rough, capacity(rough.size()));
     int most = Math.max(street, rough.size() - street);
-    Sheet sheet = Sheet.of(size, most, rough.stream().map(Site::code).toList());
+    List<String> words = rough.stream().map(s -> names.getOrDefault(s.gear().id(), "")).toList();
+    Sheet sheet = Sheet.of(size, most, rough.stream().map(Site::code).toList(), words);
     List<Site> sites = fitting(Sites.of(rig, sheet.plan()));
+    double[] needs = words.stream().mapToDouble(sheet::need).toArray();
     List<Leaders.Port> ports =
-        Leaders.match(sites, street, sheet.street(), sheet.curb(), sheet.row());
+        Leaders.match(sites, street, sheet.street(), sheet.curb(), sheet.row(), needs);
     String alt = PlanWords.alt(rig.identity(), sites.size());
     return new Drawing(svg(rig, names, sheet, sites, ports, alt), alt, callOuts(rig, sites));
   }

@@ -57,13 +57,20 @@ final class Sites {
     double length = plan.size().length();
     double given = spot.aft().orElse(0.0);
     return switch (spot.face()) {
-      case FRONT -> spot.aft().orElse(plan.size().starts());
+      case FRONT -> front(spot);
       case REAR -> length - Math.min(given, length);
       default ->
           spot.zone().isPresent()
               ? Math.max(length * (2 * spot.zone().get().ordinal() + 1) / 6, plan.size().starts())
               : given + along(gear) / 2;
     };
+  }
+
+  /** On the A-frame or on the front wall, never behind it; a motorhome's front wall is its hood. */
+  private double front(Spot spot) {
+    double wall = plan.size().starts();
+    double given = spot.aft().orElse(wall);
+    return plan.size().kind().ballCoupled() ? Math.min(given, wall) : given;
   }
 
   /**
