@@ -43,11 +43,11 @@ final class Leaders {
    * How many labels go to the street side: half of them, but gear on a wall keeps to its side as
    * long as a column can hold it.
    */
-  static int streetCount(List<Site> sites, int capacity) {
-    int street = (int) sites.stream().filter(s -> s.home() < 0).count();
-    int curb = (int) sites.stream().filter(s -> s.home() > 0).count();
-    int wanted = Math.min(Math.max(sites.size() / 2, street), sites.size() - curb);
-    return Math.max(Math.min(wanted, capacity), sites.size() - capacity);
+  static int streetCount(List<Integer> homes, int capacity) {
+    int street = (int) homes.stream().filter(h -> h < 0).count();
+    int curb = (int) homes.stream().filter(h -> h > 0).count();
+    int wanted = Math.min(Math.max(homes.size() / 2, street), homes.size() - curb);
+    return Math.max(Math.min(wanted, capacity), homes.size() - capacity);
   }
 
   /**

@@ -58,7 +58,7 @@ record Sheet(
    */
   static Sheet of(Size size, int most, List<String> codes, List<String> words) {
     boolean names = most <= capacity(true);
-    double row = Math.min(names ? BEST_ROW : LEAST_ROW / 2, BAND / Math.max(1, most));
+    double row = Math.min(names ? BEST_ROW : BEST_ROW / 2, BAND / Math.max(1, most));
     double wanted = names ? roomFor(words, row) : 0;
     double badge = badge(names ? row : 2 * row, codes);
     double label = names ? LEAST_NAME + NAME_GAP + badge : 2 * badge + NAME_GAP;
