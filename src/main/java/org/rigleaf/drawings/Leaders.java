@@ -88,42 +88,10 @@ final class Leaders {
     double[] wanted = down.stream().mapToDouble(i -> sites.get(i).y()).toArray();
     double[] tall = new double[wanted.length];
     Arrays.fill(tall, row);
-    double[] rows = rows(wanted, lane, tall);
+    double[] rows = Rows.place(wanted, lane, tall);
     for (int i = 0; i < rows.length; i++) {
       ports[down.get(i)] = new Port(street, lane.x(), rows[i], i);
     }
-  }
-
-  /** Middles of rows so tall, in this order, as near to the wanted heights as the lane allows. */
-  static double[] rows(double[] wanted, Lane lane, double[] tall) {
-    int n = wanted.length;
-    double[] offset = new double[n];
-    double total = 0;
-    for (int i = 0; i < n; i++) {
-      offset[i] = total + tall[i] / 2;
-      total += tall[i];
-    }
-    double[] sum = new double[n];
-    int[] count = new int[n];
-    int blocks = 0;
-    for (int i = 0; i < n; i++) {
-      sum[blocks] = wanted[i] - offset[i];
-      count[blocks++] = 1;
-      while (blocks > 1
-          && sum[blocks - 2] / count[blocks - 2] >= sum[blocks - 1] / count[blocks - 1]) {
-        sum[blocks - 2] += sum[blocks - 1];
-        count[blocks - 2] += count[--blocks];
-      }
-    }
-    double last = Math.max(lane.top(), lane.bottom() - total);
-    double[] heights = new double[n];
-    for (int b = 0, i = 0; b < blocks; b++) {
-      double start = Plan.clamp(sum[b] / count[b], lane.top(), last);
-      for (int j = 0; j < count[b]; j++, i++) {
-        heights[i] = start + offset[i];
-      }
-    }
-    return heights;
   }
 
   /** Shifts the rows of one column, order kept, so that tall labels stand clear of each other. */
@@ -135,7 +103,7 @@ final class Leaders {
     if (DoubleStream.of(gaps).sum() > lane.bottom() - lane.top()) {
       return;
     }
-    double[] to = rows(wanted, lane, gaps);
+    double[] to = Rows.place(wanted, lane, gaps);
     for (double share = 1; share >= 0; share -= 0.25) {
       for (int k = 0; k < down.length; k++) {
         Port p = ports[down[k]];

@@ -59,7 +59,7 @@ record Sheet(
   static Sheet of(Size size, int most, List<String> codes, List<String> words) {
     boolean names = most <= capacity(true);
     double row = Math.min(names ? BEST_ROW : BEST_ROW / 2, BAND / Math.max(1, most));
-    double wanted = names ? roomFor(words, row) : 0;
+    double[] wanted = names ? roomFor(words, row) : new double[2];
     double badge = badge(names ? row : 2 * row, codes);
     double label = names ? LEAST_NAME + NAME_GAP + badge : 2 * badge + NAME_GAP;
     double room = WIDE - 2 * (EDGE + label + SHELF + GAP);
@@ -71,14 +71,15 @@ record Sheet(
   }
 
   private static Sheet placed(
-      Size size, double scale, double band, double row, double badge, double nameRoom) {
+      Size size, double scale, double band, double row, double badge, double[] nameRoom) {
     double body = size.width() * scale;
     double outStreet = Math.max(size.streetSlides() * scale + GAP / 2, GAP);
     double outCurb = Math.max(size.curbSlides() * scale + GAP / 2, GAP);
-    boolean names = nameRoom > 0;
-    double wanted = NAME_GAP + badge + (names ? nameRoom : badge);
+    boolean names = nameRoom[0] > 0;
+    double wanted = NAME_GAP + badge + (names ? nameRoom[0] : badge);
     double free = WIDE - 2 * EDGE - body - outStreet - outCurb - 2 * SHELF;
     double label = Math.min(free / 2, wanted);
+    label += Plan.clamp(free / 2 - label - GAP, 0, nameRoom[1] - nameRoom[0]);
     double spare = (free - 2 * label) / 2;
     double street = EDGE + label + SHELF;
     double curb = WIDE - street;
@@ -94,10 +95,14 @@ record Sheet(
         new Leaders.Lane(curb, HEAD, HEAD + band));
   }
 
-  /** The least width in which every name stands whole in the lines that a row holds. */
-  private static double roomFor(List<String> words, double row) {
+  /** The least width in which every name stands whole in its row, and that for a single line. */
+  private static double[] roomFor(List<String> words, double row) {
+    return new double[] {roomFor(words, lines(row)), roomFor(words, 1)};
+  }
+
+  private static double roomFor(List<String> words, int lines) {
     double room = LEAST_NAME;
-    while (room < MOST_NAME && !allWhole(words, room, lines(row))) {
+    while (room < MOST_NAME && !allWhole(words, room, lines)) {
       room += 2;
     }
     return room;
