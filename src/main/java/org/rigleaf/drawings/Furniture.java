@@ -6,6 +6,7 @@ import java.util.List;
 import org.rigleaf.drawings.Svg.Look;
 import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Rig;
+import org.rigleaf.rig.RigKind;
 
 /** Draws what stands around the plan: which way it faces, the kinds of dot, the scale. */
 final class Furniture {
@@ -31,7 +32,7 @@ final class Furniture {
     svg.text(x, front, HEADING, true, "middle", PlanWords.FRONT);
     double arrow = x - TextFit.width(PlanWords.FRONT, HEADING, true) / 2 - 10;
     svg.polygon(Look.solid(Svg.BLACK), arrow - 4, front, arrow + 4, front, arrow, front - 8);
-    svg.text(x, plan.bottom() + 13, HEADING, true, "middle", PlanWords.REAR);
+    svg.text(x, plan.bottom() + 15, HEADING, true, "middle", PlanWords.REAR);
     marks(sites);
     scale();
     notes(rig);
@@ -77,7 +78,8 @@ final class Furniture {
       notes.add(PlanWords.AWNINGS_IN);
     }
     if (rig.identity().axles().stream().anyMatch(Fact::known)) {
-      notes.add(PlanWords.WHEELS_HIDDEN);
+      boolean bunk = rig.identity().kind() == RigKind.CLASS_C;
+      notes.add(bunk ? PlanWords.WHEELS_AND_BUNK_HIDDEN : PlanWords.WHEELS_HIDDEN);
     }
     String words = String.join(", ", notes);
     if (!words.isEmpty()) {

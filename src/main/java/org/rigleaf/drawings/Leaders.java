@@ -1,8 +1,11 @@
 package org.rigleaf.drawings;
 
 import java.awt.geom.Line2D;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.BiPredicate;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /**
@@ -17,6 +20,10 @@ import java.util.stream.IntStream;
 final class Leaders {
   private static final double CLEAR = 7;
   private static final double PRICE = 25;
+  private static final double TOUCHED = 4.6;
+  private static final double PRICE_TOUCHED = 200;
+  private static final double[] STEPS = {-6, -3, -1.5, 1.5, 3, 6};
+  private static final int ROUNDS = 4;
 
   /** A column of labels: x where its leaders end, the span of its rows. */
   record Lane(double x, double top, double bottom) {}
@@ -36,15 +43,22 @@ final class Leaders {
    * How many labels go to the street side: half of them, but gear on a wall keeps to its side as
    * long as a column can hold it.
    */
-  static int streetCount(List<Site> sites, int capacity) {
-    int street = (int) sites.stream().filter(s -> s.home() < 0).count();
-    int curb = (int) sites.stream().filter(s -> s.home() > 0).count();
-    int wanted = Math.min(Math.max(sites.size() / 2, street), sites.size() - curb);
-    return Math.max(Math.min(wanted, capacity), sites.size() - capacity);
+  static int streetCount(List<Integer> homes, int capacity) {
+    int street = (int) homes.stream().filter(h -> h < 0).count();
+    int curb = (int) homes.stream().filter(h -> h > 0).count();
+    int wanted = Math.min(Math.max(homes.size() / 2, street), homes.size() - curb);
+    return Math.max(Math.min(wanted, capacity), homes.size() - capacity);
   }
 
-  /** A port for every site, in the order of the sites. */
-  static List<Port> match(List<Site> sites, int street, Lane left, Lane right, double row) {
+  /**
+   * A port for every site, in the order of the sites.
+   *
+   * @param street how many go to the street side
+   * @param row the least distance of two ports
+   * @param needs how tall each label would like to be; given where it lets no leaders cross
+   */
+  static List<Port> match(
+      List<Site> sites, int street, Lane left, Lane right, double row, double[] needs) {
     Leaders leaders = new Leaders(sites);
     List<Integer> order =
         IntStream.range(0, sites.size())
@@ -57,44 +71,107 @@ final class Leaders {
     leaders.fill(order.subList(0, street), true, left, row);
     leaders.fill(order.subList(street, order.size()), false, right, row);
     leaders.untangle();
-    leaders.improve();
+    leaders.improve((i, j) -> true);
+    leaders.relax(left, needs);
+    leaders.relax(right, needs);
+    for (int round = 0; round < ROUNDS; round++) {
+      leaders.improve((i, j) -> needs[i] == needs[j]);
+      leaders.nudge(left, needs);
+      leaders.nudge(right, needs);
+    }
     return List.of(leaders.ports);
   }
 
   private void fill(List<Integer> side, boolean street, Lane lane, double row) {
     List<Integer> down =
         side.stream().sorted(Comparator.comparingDouble(i -> sites.get(i).y())).toList();
-    double[] rows = rows(down.stream().mapToDouble(i -> sites.get(i).y()).toArray(), lane, row);
+    double[] wanted = down.stream().mapToDouble(i -> sites.get(i).y()).toArray();
+    double[] tall = new double[wanted.length];
+    Arrays.fill(tall, row);
+    double[] rows = Rows.place(wanted, lane, tall);
     for (int i = 0; i < rows.length; i++) {
       ports[down.get(i)] = new Port(street, lane.x(), rows[i], i);
     }
   }
 
-  /** Heights at least a row apart, as near to the wanted ones as that allows, all in the lane. */
-  static double[] rows(double[] wanted, Lane lane, double row) {
-    int n = wanted.length;
-    double[] sum = new double[n];
-    int[] count = new int[n];
-    int blocks = 0;
-    for (int i = 0; i < n; i++) {
-      sum[blocks] = wanted[i] - i * row;
-      count[blocks++] = 1;
-      while (blocks > 1
-          && sum[blocks - 2] / count[blocks - 2] >= sum[blocks - 1] / count[blocks - 1]) {
-        sum[blocks - 2] += sum[blocks - 1];
-        count[blocks - 2] += count[--blocks];
+  /** Shifts the rows of one column, order kept, so that tall labels stand clear of each other. */
+  private void relax(Lane lane, double[] needs) {
+    int[] down = column(lane);
+    double[] was = IntStream.of(down).mapToDouble(i -> ports[i].y()).toArray();
+    double[] gaps = IntStream.of(down).mapToDouble(i -> needs[i]).toArray();
+    double[] wanted = IntStream.of(down).mapToDouble(i -> sites.get(i).y()).toArray();
+    if (DoubleStream.of(gaps).sum() > lane.bottom() - lane.top()) {
+      return;
+    }
+    double[] to = Rows.place(wanted, lane, gaps);
+    for (double share = 1; share >= 0; share -= 0.25) {
+      for (int k = 0; k < down.length; k++) {
+        Port p = ports[down[k]];
+        double y = was[k] + share * (to[k] - was[k]);
+        ports[down[k]] = new Port(p.street(), p.x(), y, p.row());
+      }
+      if (IntStream.of(down).noneMatch(this::crossesAny)) {
+        return;
       }
     }
-    double first = lane.top() + row / 2;
-    double last = Math.max(first, lane.bottom() - row / 2 - (n - 1) * row);
-    double[] heights = new double[n];
-    for (int b = 0, i = 0; b < blocks; b++) {
-      double start = Plan.clamp(sum[b] / count[b], first, last);
-      for (int j = 0; j < count[b]; j++, i++) {
-        heights[i] = start + i * row;
+  }
+
+  /** Sites of one column from front to rear. */
+  private int[] column(Lane lane) {
+    return IntStream.range(0, ports.length)
+        .filter(i -> ports[i].x() == lane.x())
+        .boxed()
+        .sorted(Comparator.comparingDouble(i -> ports[i].y()))
+        .mapToInt(Integer::intValue)
+        .toArray();
+  }
+
+  /** Shifts runs of neighbors a little where there is slack and the leaders get clearer of dots. */
+  private void nudge(Lane lane, double[] needs) {
+    int[] down = column(lane);
+    for (int from = 0; from < down.length; from++) {
+      for (int to = from; to < down.length; to++) {
+        int[] run = Arrays.copyOfRange(down, from, to + 1);
+        double up = room(down, from - 1, from, lane, needs);
+        double low = room(down, to, to + 1, lane, needs);
+        for (double by : STEPS) {
+          if (by < 0 ? -by <= up : by <= low) {
+            double done = shiftIfClearer(run, by);
+            up += done;
+            low -= done;
+          }
+        }
       }
     }
-    return heights;
+  }
+
+  /** Slack between two neighbors of a column, or between the last one and the end of the lane. */
+  private double room(int[] down, int upper, int lower, Lane lane, double[] needs) {
+    double from = upper < 0 ? lane.top() : ports[down[upper]].y() + needs[down[upper]] / 2;
+    double to =
+        lower == down.length ? lane.bottom() : ports[down[lower]].y() - needs[down[lower]] / 2;
+    return to - from;
+  }
+
+  private double shiftIfClearer(int[] run, double by) {
+    double before = cost(run);
+    shift(run, by);
+    if (IntStream.of(run).noneMatch(this::crossesAny) && cost(run) < before - 1e-6) {
+      return by;
+    }
+    shift(run, -by);
+    return 0;
+  }
+
+  private void shift(int[] run, double by) {
+    for (int i : run) {
+      Port p = ports[i];
+      ports[i] = new Port(p.street(), p.x(), p.y() + by, p.row());
+    }
+  }
+
+  private double cost(int[] run) {
+    return IntStream.of(run).mapToDouble(this::cost).sum();
   }
 
   private void untangle() {
@@ -119,13 +196,13 @@ final class Leaders {
     return false;
   }
 
-  private void improve() {
+  private void improve(BiPredicate<Integer, Integer> alike) {
     boolean changed = true;
     for (int pass = 0; changed && pass < 12; pass++) {
       changed = false;
       for (int i = 0; i < ports.length; i++) {
         for (int j = i + 1; j < ports.length; j++) {
-          changed |= mayTrade(i, j) && swapIfClearer(i, j);
+          changed |= alike.test(i, j) && mayTrade(i, j) && swapIfClearer(i, j);
         }
       }
     }
@@ -164,6 +241,7 @@ final class Leaders {
         Site s = sites.get(j);
         double away = line(i).ptSegDist(s.x(), s.y());
         cost += Math.max(0, CLEAR - away) * PRICE;
+        cost += Math.max(0, TOUCHED - away) * PRICE_TOUCHED;
       }
     }
     return cost;

@@ -13,6 +13,10 @@ final class Outline {
   static final Look PART = Look.line(0.8);
   static final Look HIDDEN = Look.line(0.6).in(Svg.GRAY).dashed("3 2");
   private static final String FLOOR = "#f4f4f4";
+
+  /** Width of a rail of the A-frame, in points. */
+  private static final double RAIL = 6;
+
   private static final double TIRE_LONG_FT = 2.2;
   private static final double TIRE_WIDE_FT = 0.65;
   private static final double DUAL_APART_FT = 0.9;
@@ -33,7 +37,8 @@ final class Outline {
     switch (kind) {
       case CLASS_C -> classC();
       case CLASS_B -> van();
-      case CLASS_A -> box(1.2).windshield(0.4, 1.5, plan.half(1) * 0.9);
+      case CLASS_A ->
+          box(1.2).windshield(0.4, 1.5, plan.half(1) * 0.9).wheel(plan.half(1) * 0.5, 3.2);
       case TRUCK_CAMPER, FOLDING_TRAILER -> box(0.2);
       default -> box(0.7);
     }
@@ -52,9 +57,12 @@ final class Outline {
     double low = plan.bodyTop();
     double out = plan.frameHalf();
     svg.polygon(PART.filled(FLOOR), x, top, x + out, low, x - out, low);
-    double in = Math.max(0, out - 7);
-    double high = top + (low - top) * 0.22;
-    svg.polygon(PART.filled(Svg.WHITE), x, high, x + in, low, x - in, low);
+    double rail = RAIL * Math.hypot(out, low - top);
+    double in = out - rail / (low - top);
+    double high = top + rail / out;
+    if (in > 0 && high < low) {
+      svg.polygon(PART.filled(Svg.WHITE), x, high, x + in, low, x - in, low);
+    }
     svg.rect(x - 4, top - 3, 8, 13, 3, PART.filled(Svg.WHITE));
   }
 
@@ -104,7 +112,7 @@ final class Outline {
   }
 
   /** Glass seen from above: two lines bowed forward. */
-  private void windshield(double crownFt, double footFt, double half) {
+  private Outline windshield(double crownFt, double footFt, double half) {
     double x = plan.middle();
     double crown = plan.bodyTop() + crownFt * plan.scale();
     double foot = plan.bodyTop() + footFt * plan.scale();
@@ -114,10 +122,19 @@ final class Outline {
     svg.path(PART, "M", x - in, foot + band, "Q", x, 2 * crown - foot + band, x + in, foot + band);
     svg.line(x - half, foot, x - in, foot + band, PART)
         .line(x + half, foot, x + in, foot + band, PART);
+    return this;
+  }
+
+  /** The steering wheel, which shows the driver's side. */
+  private void wheel(double street, double aftFt) {
+    double r = 0.5 * plan.scale();
+    double x = plan.middle() - street;
+    Look thin = PART.in(Svg.GRAY);
+    svg.circle(x, plan.y(aftFt), r, thin).line(x - r, plan.y(aftFt), x + r, plan.y(aftFt), thin);
   }
 
   private void van() {
-    box(1.6).windshield(2.6, 3.2, plan.half(3) * 0.88);
+    box(1.6).windshield(2.6, 3.2, plan.half(3) * 0.88).wheel(plan.half(3) * 0.45, 4.9);
   }
 
   /** A cab narrower than the house, and over it, dashed, the bunk. */
@@ -155,6 +172,7 @@ final class Outline {
     svg.rect(plan.left(), house, plan.right() - plan.left(), low - house, 3, WALL.filled(FLOOR));
     svg.line(x - half + 1, house, x + half - 1, house, new Look(FLOOR, 2, "", "none"));
     windshield(2.7, 3.3, half * 0.9);
+    wheel(half * 0.45, 5);
     double crown = plan.y(2.2);
     svg.path(
         HIDDEN,

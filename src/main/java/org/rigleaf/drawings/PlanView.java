@@ -18,25 +18,34 @@ public final class PlanView {
    * @param names printed names by gear id; gear without one shows its code alone
    */
   public static Drawing draw(Rig rig, Map<String, String> names) {
-    Size size = Size.of(rig);
-    List<Site> rough = fitting(Sites.of(rig, new Plan(size, 0, 0, 1)));
-    int street = Leaders.streetCount(rough, capacity(rough.size()));
-    int most = Math.max(street, rough.size() - street);
-    Sheet sheet = Sheet.of(size, most, rough.stream().map(Site::code).toList());
-    List<Site> sites = fitting(Sites.of(rig, sheet.plan()));
+    List<Gear> gear = placed(rig);
+    List<String> words = gear.stream().map(g -> names.getOrDefault(g.id(), "")).toList();
+    int street = Leaders.streetCount(gear.stream().map(Sites::home).toList(), capacity(gear));
+    int most = Math.max(street, gear.size() - street);
+    Sheet sheet =
+        Sheet.of(Size.of(rig), most, gear.stream().map(g -> code(rig, g)).toList(), words);
+    List<Site> sites = Sites.of(rig, gear, sheet.plan());
+    double[] needs = words.stream().mapToDouble(sheet::need).toArray();
     List<Leaders.Port> ports =
-        Leaders.match(sites, street, sheet.street(), sheet.curb(), sheet.row());
+        Leaders.match(sites, street, sheet.street(), sheet.curb(), sheet.row(), needs);
     String alt = PlanWords.alt(rig.identity(), sites.size());
     return new Drawing(svg(rig, names, sheet, sites, ports, alt), alt, callOuts(rig, sites));
   }
 
-  /** Sites on a plan of one point a foot tell how many labels go where; places come later. */
-  private static int capacity(int sites) {
-    return Sheet.capacity(sites <= 2 * Sheet.capacity(true));
+  /** Gear with a spot, as much of it as two columns of bare codes can hold. */
+  private static List<Gear> placed(Rig rig) {
+    return rig.gear().stream()
+        .filter(g -> g.place().spot().isPresent())
+        .limit(2L * Sheet.capacity(false))
+        .toList();
   }
 
-  private static List<Site> fitting(List<Site> sites) {
-    return sites.subList(0, Math.min(sites.size(), 2 * Sheet.capacity(false)));
+  private static int capacity(List<Gear> gear) {
+    return Sheet.capacity(gear.size() <= 2 * Sheet.capacity(true));
+  }
+
+  static String code(Rig rig, Gear gear) {
+    return rig.codes().getOrDefault(gear.id(), "?");
   }
 
   private static String svg(
@@ -59,8 +68,7 @@ public final class PlanView {
   private static List<CallOut> callOuts(Rig rig, List<Site> sites) {
     Set<String> drawn = sites.stream().map(s -> s.gear().id()).collect(Collectors.toSet());
     return rig.gear().stream()
-        .map(Gear::id)
-        .map(id -> new CallOut(id, rig.codes().getOrDefault(id, "?"), drawn.contains(id)))
+        .map(g -> new CallOut(g.id(), code(rig, g), drawn.contains(g.id())))
         .toList();
   }
 }

@@ -15,6 +15,7 @@ final class PlanWords {
   static final String SLIDES_OUT = "slides drawn out";
   static final String AWNINGS_IN = "awnings rolled up";
   static final String WHEELS_HIDDEN = "wheels dashed";
+  static final String WHEELS_AND_BUNK_HIDDEN = "wheels and bunk over the cab dashed";
 
   private PlanWords() {}
 

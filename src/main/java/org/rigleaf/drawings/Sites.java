@@ -34,20 +34,25 @@ final class Sites {
     return items.stream().collect(Collectors.toMap(id, i -> i, (first, second) -> first));
   }
 
-  static List<Site> of(Rig rig, Plan plan) {
+  /** A dot for each of these pieces of gear, in their order; each has a spot. */
+  static List<Site> of(Rig rig, List<Gear> gear, Plan plan) {
     Sites sites = new Sites(rig, plan);
     List<Site> placed = new ArrayList<>();
-    for (Gear gear : rig.gear()) {
-      gear.place()
-          .spot()
-          .map(spot -> sites.site(gear, rig.codes().getOrDefault(gear.id(), "?"), spot))
-          .ifPresent(site -> placed.add(sites.apart(site, placed)));
+    for (Gear g : gear) {
+      placed.add(sites.apart(sites.site(g, PlanView.code(rig, g)), placed));
     }
     return placed;
   }
 
-  private Site site(Gear gear, String code, Spot spot) {
-    int home = spot.face() == Face.STREET ? -1 : spot.face() == Face.CURB ? 1 : 0;
+  /** The side that a label belongs to: -1 street, 1 curb, 0 whichever is nearer. */
+  static int home(Gear gear) {
+    Face face = gear.place().spot().orElseThrow().face();
+    return face == Face.STREET ? -1 : face == Face.CURB ? 1 : 0;
+  }
+
+  private Site site(Gear gear, String code) {
+    Spot spot = gear.place().spot().orElseThrow();
+    int home = home(gear);
     double aft = aft(gear, spot);
     double x = home == 0 ? free(spot, aft) : plan.wall(home < 0, aft) + home * outward(gear);
     return new Site(gear, code, Mark.of(spot), home, home != 0, x, y(spot, aft));
@@ -57,13 +62,20 @@ final class Sites {
     double length = plan.size().length();
     double given = spot.aft().orElse(0.0);
     return switch (spot.face()) {
-      case FRONT -> spot.aft().orElse(plan.size().starts());
+      case FRONT -> front(spot);
       case REAR -> length - Math.min(given, length);
       default ->
           spot.zone().isPresent()
               ? Math.max(length * (2 * spot.zone().get().ordinal() + 1) / 6, plan.size().starts())
               : given + along(gear) / 2;
     };
+  }
+
+  /** On the A-frame or on the front wall, never behind it; a motorhome's front wall is its hood. */
+  private double front(Spot spot) {
+    double wall = plan.size().starts();
+    double given = spot.aft().orElse(wall);
+    return plan.size().kind().ballCoupled() ? Math.min(given, wall) : given;
   }
 
   /**
@@ -104,16 +116,24 @@ final class Sites {
     return within && !end ? Plan.clamp(y, plan.bodyTop() + INSET, plan.bodyBottom() - INSET) : y;
   }
 
+  /** The nearest spot clear of other dots; where a wall is too full, dots stand closer. */
   private Site apart(Site site, List<Site> placed) {
-    for (int ring = 0; ring < 40; ring++) {
+    return apart(site, placed, APART)
+        .or(() -> apart(site, placed, APART / 3))
+        .or(() -> apart(site, placed, APART / 9))
+        .orElse(site);
+  }
+
+  private Optional<Site> apart(Site site, List<Site> placed, double distance) {
+    for (int ring = 0; ring < 60; ring++) {
       for (int turn = 0; turn < (ring == 0 ? 1 : 8); turn++) {
-        Site tried = shifted(site, ring * APART / 2, turn);
-        if (free(tried, placed)) {
-          return tried;
+        Site tried = shifted(site, ring * distance / 2, turn);
+        if (free(tried, placed, distance)) {
+          return Optional.of(tried);
         }
       }
     }
-    return site;
+    return Optional.empty();
   }
 
   /** Along a wall: back, then forward. Elsewhere: sideways first, then back, then slanting. */
@@ -125,13 +145,13 @@ final class Sites {
     return site.moved(site.x() + by * turns[turn][0], site.y() + by * turns[turn][1]);
   }
 
-  private boolean free(Site site, List<Site> placed) {
+  private boolean free(Site site, List<Site> placed, double distance) {
     boolean inside =
         site.y() >= plan.top()
             && site.y() <= plan.bottom()
             && (site.along() || (site.x() >= plan.left() && site.x() <= plan.right()));
     return inside
         && placed.stream()
-            .allMatch(p -> Math.hypot(p.x() - site.x(), p.y() - site.y()) >= APART - 0.5);
+            .allMatch(p -> Math.hypot(p.x() - site.x(), p.y() - site.y()) >= distance * 0.95);
   }
 }

@@ -52,6 +52,12 @@ final class TextFit {
     return lines;
   }
 
+  /** True if the text stands whole in so many lines. */
+  static boolean fits(String text, double size, double room, int most) {
+    List<String> lines = wrap(text, size, room, most);
+    return String.join(" ", lines).equals(text.strip().replaceAll("\\s+", " "));
+  }
+
   private static String head(String text, double size, double room) {
     if (width(text, size, false) <= room) {
       return text;
