@@ -1,136 +1,195 @@
 <#ftl output_format="CSS">
-<#-- The style of the binder on paper. One line is 16 points; heights are whole or half lines, so that text stands on one grid.
-     No length of a paper is written here: all come from paper. -->
+<#-- The binder on paper. One line is 16 points (20 on emergency pages); heights are whole or half lines, so that text stands on one grid.
+     Sizes: 24 17 13 12 10, key figures 20, signal words and emergencies 14. No length of a paper is written here: all come from paper. -->
 <#assign mm = 72 / 25.4>
-<#assign words = "Words">
-<#assign textWidth = paper.textWidthMm * mm>
-<#assign tabHeight = (paper.textHeightMm / [tabs, 1]?max)>
-<#assign tabHeight = [tabHeight, 24]?min>
+<#assign family = "Words, Signs">
+<#assign text = paper.textWidthMm * mm>
+<#assign tabWidth = 11>
+<#assign tabHeight = [paper.textHeightMm / [tabs, 1]?max, 24]?min>
 <#assign gutter = 48>
+<#assign see = (text * 0.34)?round>
+<#assign doing = (text - gutter - see - 16)?floor>
 <#assign signal = 104>
 @page {
   size: ${paper.widthMm}mm ${paper.heightMm}mm;
   margin: ${paper.topMm}mm ${paper.outerMm}mm ${paper.bottomMm}mm ${paper.innerMm}mm;
-  font-family: ${words};
+  font-family: ${family};
 }
 @page :right {
-  @top-center { content: element(head-right); width: 100%; vertical-align: bottom; font-family: ${words}; }
-  @bottom-center { content: element(foot-right); width: 100%; vertical-align: top; font-family: ${words}; }
-  @right-middle { content: element(tab-right); vertical-align: top; font-family: ${words}; }
+  @top-center { content: element(head-right); width: 100%; vertical-align: bottom; font-family: ${family}; }
+  @bottom-center { content: element(foot-right); width: 100%; vertical-align: top; font-family: ${family}; }
+  @right-middle { content: element(tab-right); vertical-align: top; font-family: ${family}; }
 }
 @page :left {
   margin: ${paper.topMm}mm ${paper.innerMm}mm ${paper.bottomMm}mm ${paper.outerMm}mm;
-  @top-center { content: element(head-left); width: 100%; vertical-align: bottom; font-family: ${words}; }
-  @bottom-center { content: element(foot-left); width: 100%; vertical-align: top; font-family: ${words}; }
-  @left-middle { content: element(tab-left); vertical-align: top; font-family: ${words}; }
+  @top-center { content: element(head-left); width: 100%; vertical-align: bottom; font-family: ${family}; }
+  @bottom-center { content: element(foot-left); width: 100%; vertical-align: top; font-family: ${family}; }
+  @left-middle { content: element(tab-left); vertical-align: top; font-family: ${family}; }
+}
+@page cover {
+  @top-center { content: none; }
+  @bottom-center { content: none; }
+  @right-middle { content: none; }
 }
 
-/* type: 24 17 13 12 10; key figures 20 */
-body { margin: 0; font-family: ${words}; font-size: 12pt; line-height: 16pt; color: #000; }
+body { margin: 0; font-family: ${family}; font-size: 12pt; line-height: 16pt; color: #000; }
 p, ul, ol, li, h1, h2, h3, table, th, td { margin: 0; padding: 0; font-size: 12pt; line-height: 16pt; }
 ul, ol { list-style: none; }
 b, h1, h2, h3 { font-weight: 700; }
 a { color: #000; text-decoration: none; }
 svg { display: inline-block; }
-h3 { font-size: 17pt; margin: 16pt 0 8pt; line-height: 24pt; page-break-after: avoid; }
-.small, .leans, .key { font-size: 10pt; }
-.figure { white-space: nowrap; }
-.blank { display: inline-block; width: 96pt; height: 13pt; border-bottom: 0.75pt solid #000; }
-.code { font-size: 12pt; font-weight: 700; padding: 0 3pt; border: 1pt solid #000; border-radius: 3pt; white-space: nowrap; line-height: 13pt; }
+h3 { font-size: 17pt; line-height: 24pt; padding: 8pt 0; -fs-page-break-min-height: 144pt; page-break-after: avoid; }
+.figure, .page { white-space: nowrap; }
+.blank { display: inline-block; width: 96pt; height: 12pt; border-bottom: 0.75pt solid #000; }
+.code { font-weight: 700; padding: 0 3pt; border: 1pt solid #000; border-radius: 3pt; white-space: nowrap; }
+.small { font-size: 10pt; padding-top: 8pt; }
 
-/* furniture: outside the topic, outside its digest */
+/* furniture: outside the topic and its digest */
 .leaf { page-break-before: right; -fs-page-sequence: start; }
-.head, .foot { font-size: 10pt; line-height: 16pt; width: ${textWidth}pt; }
-.head { padding-bottom: 14pt; }
-.foot { padding-top: 14pt; }
+.cover-leaf { page-break-before: auto; }
+.head, .foot { font-size: 10pt; line-height: 16pt; width: ${text}pt; overflow: hidden; }
+.head { padding-bottom: 12pt; }
+.foot { padding-top: 12pt; }
 .head-right { position: running(head-right); }
 .head-left { position: running(head-left); }
 .foot-right { position: running(foot-right); }
 .foot-left { position: running(foot-left); }
-.head span, .foot span { display: block; width: 40%; }
-.head-right .rig, .foot-right .edition, .head-left .section, .foot-left .number { float: left; text-align: left; }
-.head-right .section, .foot-right .number, .head-left .rig, .foot-left .edition { float: right; text-align: right; }
-.foot .number { font-size: 12pt; font-weight: 700; }
-.foot .pages { display: inline; font-size: 12pt; font-weight: 700; }
-.foot .pages::after { content: counter(page) " of " counter(pages); }
-.head .draft { position: absolute; left: 40%; width: 20%; text-align: center; font-weight: 700; }
-.head .draft b { border: 1pt solid #000; padding: 0 6pt; }
-.tab { width: ${paper.outerMm}mm; height: ${paper.textHeightMm}mm; font-weight: 700; }
+.rig, .section, .edition, .folio { display: block; width: 40%; }
+.head-right .rig, .foot-right .edition, .head-left .section, .foot-left .folio { float: left; text-align: left; }
+.head-right .section, .foot-right .folio, .head-left .rig, .foot-left .edition { float: right; text-align: right; }
+.folio { font-size: 12pt; font-weight: 700; }
+.pages:after { content: counter(page) " of " counter(pages); }
+.draft { display: block; float: left; width: 18%; text-align: center; font-weight: 700; }
+.tab { width: ${paper.outerMm}mm; height: ${paper.textHeightMm}mm; }
 .tab-right { position: running(tab-right); }
 .tab-left { position: running(tab-left); }
-.tab span { display: block; width: 11mm; height: ${tabHeight - 1}mm; line-height: ${tabHeight - 1}mm; background-color: #000; color: #fff; font-size: 17pt; text-align: center; }
-.tab-right span { margin-left: ${paper.outerMm - 11}mm; }
-.tab.black { background-color: #000; }
-<#list 0..<tabs as i>.tab-${i} span { position: relative; top: ${i * tabHeight}mm; }
+.tab div { width: ${tabWidth}mm; background-color: #000; color: #fff; }
+.tab-right div { margin-left: ${paper.outerMm - tabWidth}mm; }
+.tab span { display: block; height: ${tabHeight - 1}mm; line-height: ${tabHeight - 1}mm; font-size: 17pt; font-weight: 700; text-align: center; }
+<#list 0..<tabs as i>.tab-${i} div { position: relative; top: ${i * tabHeight}mm; }
 </#list>
+.tab.black div { height: ${paper.textHeightMm}mm; top: 0; }
 
-/* a topic opens with one dark band */
-.band { background-color: #000; color: #fff; padding: 8pt 12pt; margin-bottom: 8pt; }
+/* a topic opens with one dark band, and under it what one needs to know before starting */
+.band { background-color: #000; color: #fff; padding: 8pt 12pt; margin-bottom: 16pt; }
 .band h2 { font-size: 24pt; line-height: 32pt; }
-.topic-code { display: inline-block; padding-right: 12pt; }
-.brief { padding: 0 0 8pt; border-bottom: 1.5pt solid #000; margin-bottom: 14.5pt; overflow: hidden; }
-.key { font-weight: 700; }
-.brief .need { float: left; width: 45%; }
-.brief .time { float: left; width: 22%; }
-.brief .stop { float: right; width: 32%; }
-.brief .mode { font-size: 10pt; }
-.brief .stop p + p { font-weight: 700; }
+.topic-code { display: inline-block; width: 60pt; }
+.brief { background-color: #ebebeb; padding: 8pt 12pt; margin-bottom: 16pt; overflow: hidden; page-break-inside: avoid; }
+.band + .brief { margin-top: -16pt; }
+.key { font-size: 10pt; font-weight: 400; color: #333; }
+.need { float: left; width: 38%; }
+.time { float: left; width: 26%; }
+.stop { float: right; width: 34%; }
+.mode { font-size: 10pt; }
+.stop p + p { font-weight: 700; }
 
 /* steps: what to do, what to see */
-.group { margin-bottom: 8pt; }
-.group-head { overflow: hidden; page-break-after: avoid; border-bottom: 0.75pt solid #000; padding-bottom: 3.25pt; margin-bottom: 4pt; }
-.group-title { font-size: 13pt; font-weight: 700; display: block; float: left; width: 60%; }
-.see-head { font-size: 10pt; display: block; float: right; width: 34%; }
-.step { page-break-inside: avoid; padding-bottom: 8pt; }
-.step:first-child { page-break-after: avoid; }
+.group { padding-bottom: 8pt; }
+.group-head { overflow: hidden; border-bottom: 0.75pt solid #000; padding-bottom: 3.25pt; margin-bottom: 4pt; -fs-page-break-min-height: 112pt; }
+.group-title { font-size: 13pt; font-weight: 700; display: block; float: left; width: ${gutter + doing}pt; }
+.see-head { font-size: 10pt; color: #333; display: block; float: right; width: ${see}pt; }
+.step { page-break-inside: avoid; padding: 4pt 0; }
+.tail { page-break-inside: avoid; }
 .do { position: relative; padding-left: ${gutter}pt; overflow: hidden; }
-.gutter { position: absolute; left: 0; top: 0; width: ${gutter}pt; }
-.number { position: absolute; left: 0; top: -2.8pt; width: 22pt; text-align: right; font-size: 20pt; font-weight: 700; line-height: 16pt; }
-.tick { position: absolute; left: 29pt; top: 2pt; width: 10pt; height: 10pt; border: 1pt solid #000; }
-.left { float: left; width: ${(textWidth * 0.62 - gutter)?round}pt; }
-.right { float: right; width: 34%; }
+.n { display: block; position: absolute; left: 0; top: -2.8pt; width: 22pt; text-align: right; font-size: 20pt; font-weight: 700; }
+.tick { display: block; position: absolute; left: 29pt; top: 2.5pt; width: 10pt; height: 10pt; border: 1pt solid #000; }
+.doing { float: left; width: ${doing}pt; }
+.seeing { float: right; width: ${see}pt; }
 .action { font-weight: 700; }
 .see { color: #333; }
-.at, .note { font-size: 12pt; }
 .done { font-weight: 700; border-top: 1.5pt solid #000; padding-top: 6.5pt; margin-bottom: 16pt; }
 
 /* signal panels: colour, and a border that differs by level where there is no colour */
 .panel { position: relative; page-break-inside: avoid; margin-bottom: 8pt; padding-left: ${signal}pt; }
-.panel .told { background-color: #fff; padding: 4pt 8pt; }
-.panel .signal-cell { position: absolute; left: 8pt; top: 4pt; width: ${signal - 8}pt; font-size: 14pt; }
-.panel .signal b { font-size: 14pt; }
-.triangle { vertical-align: -1.5pt; }
-.danger { background-color: #c8102e; border: 3pt solid #000; }
-.danger .signal { color: #fff; }
-.danger .sign { fill: #fff; stroke: #fff; }
-.danger .mark { fill: #c8102e; }
-.warning { background-color: #ff8200; border: 3pt double #000; }
-.caution { background-color: #ffd100; border: 1.5pt dashed #000; }
-.notice { background-color: #0072ce; border: 0.75pt solid #000; }
-.notice .signal { color: #fff; }
+.reminder { page-break-after: avoid; }
+.procedure .reminder { margin-bottom: 8pt; }
+.told { background-color: #fff; padding: 4pt 8pt; }
+.signal-cell { position: absolute; left: 8pt; top: 4pt; width: ${signal - 8}pt; }
+.signal b { font-size: 14pt; }
+.triangle { vertical-align: -2pt; }
 .sign { fill: #000; stroke: #000; }
-.warning .mark { fill: #ff8200; }
-.caution .mark { fill: #ffd100; }
+.level-danger { background-color: #c8102e; border: 3pt solid #000; }
+.level-danger .signal { color: #fff; }
+.level-warning { background-color: #ff8200; border: 3pt double #000; }
+.level-caution { background-color: #ffd100; border: 1.5pt dashed #000; }
+.level-notice { background-color: #0072ce; border: 0.75pt solid #000; }
+.level-notice .signal { color: #fff; }
 .hazard, .threat { font-weight: 700; }
-.avoid li { padding-left: 12pt; }
-.page { font-weight: 700; white-space: nowrap; }
+.page { font-weight: 700; }
+.page:after { content: ""; }
 
 /* blocks */
-.block { margin-bottom: 16pt; }
+.block { padding-bottom: 8pt; }
+.band + .block h3 { padding-top: 0; }
 .key-figures li { overflow: hidden; border-top: 0.5pt solid #000; padding: 4pt 0 3.5pt; page-break-inside: avoid; }
-.key-figures .value { float: left; width: 120pt; font-size: 20pt; font-weight: 700; line-height: 24pt; }
-.key-figures .about { margin-left: 128pt; }
+.value { float: left; width: 136pt; font-size: 20pt; font-weight: 700; line-height: 24pt; }
+.about { margin-left: 144pt; }
 .what { font-weight: 700; }
+.leans { font-size: 10pt; }
 table { width: 100%; border-collapse: collapse; -fs-table-paginate: paginate; }
 th, td { text-align: left; vertical-align: top; padding: 4pt 8pt 3.5pt 0; border-bottom: 0.5pt solid #000; }
 thead th { font-size: 10pt; border-bottom: 1.5pt solid #000; padding-bottom: 2.5pt; }
 tr { page-break-inside: avoid; }
-.to-fill { height: 32pt; position: relative; }
-.fill-label { position: absolute; left: 0; bottom: 2pt; }
-.fill-line { display: block; position: absolute; left: 150pt; right: 0; bottom: 6pt; border-bottom: 0.75pt solid #000; }
-.places li { border-top: 0.5pt solid #000; padding: 8pt 0 7.5pt; page-break-inside: avoid; }
-.place-name { font-size: 17pt; font-weight: 700; line-height: 24pt; }
-.place { font-size: 13pt; }
-.drawn { text-align: center; page-break-inside: avoid; }
+.to-fill { height: 32pt; line-height: 40pt; overflow: hidden; }
+.fill-label { display: block; float: left; width: 184pt; }
+.fill-line { display: block; float: right; width: ${(text - 192)?floor}pt; height: 26.5pt; border-bottom: 0.75pt solid #000; }
+.places li { border-top: 0.5pt solid #000; padding: 4pt 0 3.5pt 56pt; position: relative; page-break-inside: avoid; }
+.places .code { display: block; position: absolute; left: 0; top: 7pt; font-size: 13pt; line-height: 18pt; }
+.place-name { font-size: 17pt; font-weight: 700; line-height: 22pt; }
+.place { font-size: 13pt; line-height: 18pt; }
+.drawn { page-break-inside: avoid; padding-bottom: 16pt; }
 .legends { overflow: hidden; }
-.legend { float: left; width: 50%; }
+.legend { float: left; width: 49%; }
+.legend li { position: relative; padding: 0 8pt 4pt 44pt; page-break-inside: avoid; }
+.legend .code { display: block; position: absolute; left: 0; top: 0; }
+.legend p { line-height: 16pt; }
+
+/* emergencies: 14 on 18, on one page; what to tell the caller stands two a row */
+.emergency .band { margin-bottom: 8pt; }
+.emergency p, .emergency li { font-size: 14pt; line-height: 17pt; }
+.emergency .seeing p, .emergency .at { font-size: 12pt; line-height: 14.5pt; }
+.emergency .see-head { display: none; }
+.emergency .group { padding-bottom: 2pt; }
+.emergency .group-head { -fs-page-break-min-height: 40pt; margin-bottom: 2pt; padding-bottom: 1pt; }
+.emergency .group-title { font-size: 13pt; line-height: 16pt; width: 100%; }
+.emergency .n { font-size: 20pt; top: -1pt; }
+.emergency .tick { top: 3pt; }
+.emergency .step { padding: 1pt 0; }
+.emergency .doing { width: ${((text - gutter) * 0.47)?floor}pt; }
+.emergency .seeing { width: ${((text - gutter) * 0.51)?floor}pt; }
+.emergency .panel { margin-bottom: 4pt; }
+.emergency .told { padding: 2pt 8pt; }
+.emergency .signal-cell { top: 2pt; line-height: 18pt; }
+.emergency .done { margin-bottom: 4pt; padding-top: 3pt; }
+.emergency .fill { padding: 0; page-break-inside: avoid; overflow: hidden; }
+.emergency h3 { font-size: 13pt; line-height: 16pt; padding: 4pt 0 0; }
+.emergency .to-fill { float: left; width: 48%; height: 28pt; line-height: 12pt; }
+.emergency .fill-label { float: none; width: 96%; font-size: 10pt; }
+.emergency .fill-line { float: none; width: 94%; height: 14pt; }
+
+/* cover */
+.cover { page: cover; position: relative; height: ${(paper.textHeightMm * mm)?floor - 1}pt; }
+.plate { background-color: #000; color: #fff; padding: 16pt 24pt; height: 208pt; position: relative; }
+.keeper { font-size: 13pt; }
+.plate h1 { font-size: 48pt; line-height: 56pt; padding-top: 64pt; }
+.kind { font-size: 24pt; line-height: 32pt; }
+.reader { font-size: 17pt; line-height: 24pt; padding: 16pt 0; }
+.foot-of-cover { padding-top: 32pt; }
+.emergency-note { font-weight: 700; padding-bottom: 16pt; }
+.contacts li { border-top: 0.5pt solid #000; padding: 4pt 0 3.5pt; overflow: hidden; }
+.phone { font-size: 20pt; font-weight: 700; }
+.about-page { page-break-before: always; }
+.issue { padding-top: 16pt; }
+
+/* contents */
+.lead { padding-bottom: 8pt; }
+.toc { table-layout: fixed; }
+.toc th, .toc td { border-bottom: 0; padding: 0 8pt 0 0; }
+.toc thead th { border-bottom: 1.5pt solid #000; padding-bottom: 2.5pt; }
+.toc .opens th, .toc .opens td { padding-top: 8pt; }
+.toc-tab { width: 40pt; }
+.toc-tab span { background-color: #000; color: #fff; font-weight: 700; display: block; width: 24pt; text-align: center; }
+.toc-code { width: 48pt; font-weight: 700; }
+.toc-edition { width: 56pt; }
+.toc-date { width: 96pt; }
+.toc tbody th { font-weight: 400; }

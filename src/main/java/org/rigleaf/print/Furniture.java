@@ -15,9 +15,7 @@ final class Furniture {
     Element head = Dom.named(document, "head").get(0);
     Dom.named(document, "style").forEach(Dom::remove);
     Dom.append(head, "style").setTextContent(style);
-    Dom.ofClass(document, "number").stream()
-        .filter(e -> Dom.hasClass((Element) e.getParentNode(), "foot"))
-        .forEach(e -> Dom.append(e, "span", "class", "pages"));
+    Dom.ofClass(document, "folio").forEach(e -> Dom.append(e, "span", "class", "pages"));
     Dom.ofClass(document, "furniture").forEach(Furniture::mirror);
     bookmarks(document, head);
   }

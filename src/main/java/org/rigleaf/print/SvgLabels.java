@@ -36,6 +36,7 @@ final class SvgLabels {
         "style", "position: relative; margin: 0 auto;" + pt("width", width) + pt("height", height));
     parent.replaceChild(frame, svg);
     frame.appendChild(svg);
+    svg.setAttribute("style", "display: block; " + pt("width", width) + pt("height", height));
     svg.setAttribute("width", "" + width * scale / 0.75);
     svg.setAttribute("height", "" + height * scale / 0.75);
   }
