@@ -162,7 +162,7 @@ tr { page-break-inside: avoid; }
 .emergency .signal-cell { top: 2pt; line-height: 18pt; }
 .emergency .done { margin-bottom: 4pt; padding-top: 3pt; }
 .emergency .fill { padding: 0; page-break-inside: avoid; overflow: hidden; }
-.emergency h3 { font-size: 13pt; line-height: 16pt; padding: 4pt 0 0; }
+.emergency h3 { font-size: 13pt; line-height: 16pt; padding: 4pt 0 0; -fs-page-break-min-height: 64pt; }
 .emergency .to-fill { float: left; width: 48%; height: 28pt; line-height: 12pt; }
 .emergency .fill-label { float: none; width: 96%; font-size: 10pt; }
 .emergency .fill-line { float: none; width: 94%; height: 14pt; }
