@@ -57,6 +57,7 @@ h3 { font-size: 17pt; line-height: 24pt; padding: 8pt 0; -fs-page-break-min-heig
 .rig, .section, .edition, .folio { display: block; width: 40%; }
 .head-right .rig, .foot-right .edition, .head-left .section, .foot-left .folio { float: left; text-align: left; }
 .head-right .section, .foot-right .folio, .head-left .rig, .foot-left .edition { float: right; text-align: right; }
+.head-left .draft { float: right; }
 .folio { font-size: 12pt; font-weight: 700; }
 .pages:after { content: counter(page) " of " counter(pages); }
 .draft { display: block; float: left; width: 18%; text-align: center; font-weight: 700; }

@@ -36,13 +36,16 @@ final class Together {
   static final Entry HOT_REST =
       entry("together.<a>.hot.rest", COUNT).rows((rig, rows) -> rest(rig, rows, true));
 
+  /** Loads that are on all the time and counted in every set. */
+  static final Entry ALWAYS = entry("together.<a>.always", LOADS).rows(Together::always);
+
   /** Loads that do not run here even alone. */
   static final Entry NEVER = entry("together.<a>.never", LOADS).rows(Together::never);
 
   /** Pairs of loads of which each runs, but not both at once. */
   static final Entry APART = entry("together.<a>.apart.<n>", LOADS).rows(Together::apart);
 
-  static final List<Entry> ENTRIES = List.of(SETS, REST, HOT, HOT_REST, NEVER, APART);
+  static final List<Entry> ENTRIES = List.of(SETS, REST, HOT, HOT_REST, ALWAYS, NEVER, APART);
 
   private Together() {}
 
@@ -95,6 +98,25 @@ final class Together {
                     table.items(set).stream().anyMatch(i -> table.watts().get(i.id()) > BIG_WATTS))
             .toList();
     return table.sorted(big);
+  }
+
+  private static void always(Rig rig, Rows rows) {
+    each(
+        rig,
+        rows,
+        false,
+        table -> {
+          if (!table.always().isEmpty()) {
+            List<String> ids = table.always().stream().map(LoadItem::id).toList();
+            rows.value(
+                table.sum(0),
+                in -> {
+                  LoadTable.of(table.source(), false, in);
+                  return new Value.Loads(ids);
+                },
+                table.source().id());
+          }
+        });
   }
 
   private static void never(Rig rig, Rows rows) {

@@ -118,7 +118,8 @@ public final class Filler {
       return Amounts.date(d.day());
     }
     if (value instanceof Value.Loads l) {
-      return l.ids().stream().map(this::loadName).collect(Collectors.joining(" + "));
+      boolean list = figure.id().endsWith(".never") || figure.id().endsWith(".always");
+      return l.ids().stream().map(this::loadName).collect(Collectors.joining(list ? ", " : " + "));
     }
     return ((Value.Word) value).word().text();
   }

@@ -35,7 +35,7 @@ public final class BinderMaker {
     this.figures = figures;
     this.wording = wording;
     this.guide = new Guide(rig, figures, wording, cautionTopics);
-    this.labels = new Labels(rig, figures, wording, guide.filler(), guide.places());
+    this.labels = new Labels(rig, wording, guide.filler(), guide.places());
     this.tables = new TableBlocks(figures, labels);
     this.numbers = new NumberBlocks(figures, wording, labels);
     this.places = new PlaceBlocks(rig, wording, guide);

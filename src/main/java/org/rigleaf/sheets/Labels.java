@@ -3,11 +3,7 @@ package org.rigleaf.sheets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.rigleaf.figures.Figure;
-import org.rigleaf.figures.Figures;
-import org.rigleaf.figures.Input;
-import org.rigleaf.figures.Value;
 import org.rigleaf.guidance.Filler;
 import org.rigleaf.guidance.Places;
 import org.rigleaf.guidance.Wording;
@@ -19,14 +15,12 @@ import org.rigleaf.rig.Rig;
 /** Words for the parts of figure ids: plugs, months, slopes, tanks, loads. */
 final class Labels {
   private final Rig rig;
-  private final Figures figures;
   private final Wording wording;
   private final Filler filler;
   private final Places places;
 
-  Labels(Rig rig, Figures figures, Wording wording, Filler filler, Places places) {
+  Labels(Rig rig, Wording wording, Filler filler, Places places) {
     this.rig = rig;
-    this.figures = figures;
     this.wording = wording;
     this.filler = filler;
     this.places = places;
@@ -54,18 +48,6 @@ final class Labels {
           wording.phrase("row-" + variable, Map.of("x", part.replace('-', '.')));
       default -> named(part);
     };
-  }
-
-  /** Names the loads that a set counts although it does not choose them. */
-  String alwaysOn(Figure set) {
-    List<String> chosen = ((Value.Loads) set.value()).ids();
-    String names =
-        set.inputs().stream()
-            .map(Input::name)
-            .filter(n -> !chosen.contains(n) && figures.find("load." + n + ".current").isPresent())
-            .map(filler::loadName)
-            .collect(Collectors.joining(", "));
-    return names.isEmpty() ? "" : wording.phrase("always-on", Map.of("loads", names));
   }
 
   private String plug(String part) {

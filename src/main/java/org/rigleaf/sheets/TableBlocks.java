@@ -77,7 +77,7 @@ final class TableBlocks {
         (plug, sets) -> {
           String head = show.title() + ": " + labels.of(show.each(), plug);
           List<List<Words>> rows = sets.stream().map(f -> List.of(labels.value(f))).toList();
-          blocks.add(new TableBlock("", List.of(head), rows, labels.alwaysOn(sets.get(0))));
+          blocks.add(new TableBlock("", List.of(head), rows, ""));
         });
     return blocks;
   }
