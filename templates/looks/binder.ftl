@@ -102,7 +102,6 @@ h3 { font-size: 17pt; line-height: 24pt; padding: 8pt 0; -fs-page-break-min-heig
 
 /* signal panels: colour, and a border that differs by level where there is no colour */
 .panel { position: relative; page-break-inside: avoid; margin-bottom: 8pt; padding-left: ${signal}pt; }
-.reminder { page-break-after: avoid; }
 .procedure .reminder { margin-bottom: 8pt; }
 .told { background-color: #fff; padding: 4pt 8pt; }
 .signal-cell { position: absolute; left: 8pt; top: 4pt; width: ${signal - 8}pt; }
@@ -131,6 +130,7 @@ table { width: 100%; border-collapse: collapse; -fs-table-paginate: paginate; }
 th, td { text-align: left; vertical-align: top; padding: 4pt 8pt 3.5pt 0; border-bottom: 0.5pt solid #000; }
 thead th { font-size: 10pt; border-bottom: 1.5pt solid #000; padding-bottom: 2.5pt; }
 tr { page-break-inside: avoid; }
+.of-4 tbody th, .of-5 tbody th, .of-6 tbody th, .of-7 tbody th { white-space: nowrap; }
 .to-fill { height: 32pt; line-height: 40pt; overflow: hidden; }
 .fill-label { display: block; float: left; width: 184pt; }
 .fill-line { display: block; float: right; width: ${(text - 192)?floor}pt; height: 26.5pt; border-bottom: 0.75pt solid #000; }

@@ -39,17 +39,9 @@ public final class Amounts {
 
   private static int decimals(double value, Unit unit) {
     return switch (unit) {
-      case WATT_UNIT,
-          WATT_HOUR,
-          BTU_PER_HOUR,
-          BTU,
-          POUND,
-          PSI,
-          MILE_PER_HOUR,
-          MINUTE_UNIT,
-          DEGREE ->
-          0;
+      case WATT_UNIT, WATT_HOUR, BTU_PER_HOUR, BTU, PSI, MILE_PER_HOUR, MINUTE_UNIT, DEGREE -> 0;
       case VOLT_UNIT -> 2;
+      case POUND -> Math.abs(value) < 100 ? 1 : 0;
       case INCH, AMPERE_UNIT, FLUID_OUNCE, GALLON_PER_HOUR, GALLON -> 1;
       default -> Math.abs(value) < 10 ? 2 : Math.abs(value) < 100 ? 1 : 0;
     };

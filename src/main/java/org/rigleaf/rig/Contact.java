@@ -10,6 +10,6 @@ public record Contact(
     Optional<String> phone,
     Optional<String> hours) {
   static Contact read(Section s) {
-    return new Contact(s.path(), s.words("for"), s.name(), s.words("phone"), s.words("hours"));
+    return new Contact(s.path(), s.name(), s.words("name"), s.words("phone"), s.words("hours"));
   }
 }

@@ -95,7 +95,7 @@ public record Rig(
         new Rig(
             identity,
             s.part("edition", Edition::read),
-            s.items("contacts", "contact", "for", Contact::read),
+            s.itemsBy("contacts", "for", Contact::read),
             s.words("page"),
             s.free("private"),
             s.group("stay", Stay::read),

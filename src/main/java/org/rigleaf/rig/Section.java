@@ -403,11 +403,25 @@ public final class Section {
    */
   public <T> List<T> items(String key, String singular, String naming, Function<Section, T> read) {
     return items(
-        key, reading.schema ? List.of(emptyNode()) : fields.list(key), singular, naming, read);
+        key,
+        reading.schema ? List.of(emptyNode()) : fields.list(key),
+        singular,
+        List.of("name", naming),
+        read);
+  }
+
+  /** A list of groups known by the key {@code naming}; 'name' is then a key like any other. */
+  public <T> List<T> itemsBy(String key, String naming, Function<Section, T> read) {
+    List<Node> nodes = reading.schema ? List.of(emptyNode()) : fields.list(key);
+    return items(key, nodes, naming, List.of(naming), read);
   }
 
   private <T> List<T> items(
-      String key, List<Node> nodes, String singular, String naming, Function<Section, T> read) {
+      String key,
+      List<Node> nodes,
+      String singular,
+      List<String> naming,
+      Function<Section, T> read) {
     if (nodes.size() == 1 && isNone(nodes.get(0))) {
       reading.traits.add(trait(key) + ".none");
       return List.of();
@@ -431,7 +445,7 @@ public final class Section {
    */
   public <T> List<T> counted(
       String key, String singular, String naming, Function<Section, T> read) {
-    return items(key, expand(key, singular), singular, naming, read);
+    return items(key, expand(key, singular), singular, List.of("name", naming), read);
   }
 
   private List<Node> expand(String key, String singular) {
@@ -476,16 +490,16 @@ public final class Section {
   private <T> T item(
       String key,
       Fields group,
-      String naming,
+      List<String> naming,
       String fallback,
       Set<String> used,
       Node node,
       Function<Section, T> read) {
     String name =
-        group
-            .text("name")
-            .or(() -> group.text(naming))
+        naming.stream()
+            .flatMap(k -> group.text(k).stream())
             .map(t -> t.value().strip())
+            .findFirst()
             .orElse(fallback);
     String part = group.text("key").map(Node.Text::value).orElse(Ids.of(name));
     if (name.length() > LONGEST_NAME) {
@@ -498,9 +512,8 @@ public final class Section {
     }
     Fields renamed =
         new Fields((Node.Mapping) node, fields.pathOf(key) + "." + part, reading.problems);
-    renamed.node("name");
     renamed.node("key");
-    renamed.node(naming);
+    naming.forEach(renamed::node);
     reading.traits.add(trait(key) + "." + part);
     reading.texts.put(renamed.path() + ".name", name);
     reading.names.put(renamed.path(), name);
