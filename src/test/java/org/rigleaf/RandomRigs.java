@@ -1,6 +1,7 @@
 package org.rigleaf;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -85,8 +86,13 @@ public final class RandomRigs {
   }
 
   private List<String> alternatives(String path) {
-    Node pattern = at(RigFormat.PATTERN, path.split("\\."));
+    String[] keys = path.split("\\.");
+    Node pattern = at(RigFormat.PATTERN, keys);
     List<String> all = new ArrayList<>();
+    if (keys.length > 1
+        && names(at(RigFormat.PATTERN, Arrays.copyOf(keys, keys.length - 1)), keys)) {
+      return all; // another name may be that of a neighbour
+    }
     if (pattern instanceof Node.Text && RigFormat.choices(pattern).size() > 1) {
       all.addAll(RigFormat.choices(pattern));
     }
@@ -94,6 +100,12 @@ public final class RandomRigs {
       all.add("none");
     }
     return all;
+  }
+
+  /** True if the last key is the one that names the items of a list. */
+  private static boolean names(Node list, String[] keys) {
+    return list instanceof Node.Sequence
+        && RigFormat.values(item(list)).keySet().iterator().next().equals(keys[keys.length - 1]);
   }
 
   private static Node at(Node pattern, String... keys) {
