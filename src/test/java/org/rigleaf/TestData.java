@@ -37,4 +37,9 @@ public final class TestData {
   public static String text(Fields fields, String key) {
     return fields.text(key).map(Node.Text::value).orElse("");
   }
+
+  /** The topics that a binder may hold, in the order in which a newcomer needs them. */
+  public static List<String> topics() {
+    return list(read("topics.yaml"), "order");
+  }
 }

@@ -79,7 +79,7 @@ public final class Places {
     String name =
         label
             .map(l -> l.replace("{name}", own))
-            .or(() -> kind(id))
+            .or(() -> id.equals(type) ? Optional.empty() : kind(id))
             .or(() -> text(id + ".name"))
             .or(() -> kind(type))
             .orElse(Ids.last(id).replace('-', ' '));

@@ -17,11 +17,13 @@ final class RecordAccess implements MemberAccessPolicy {
 
   @Override
   public ClassMemberAccessPolicy forClass(Class<?> type) {
-    boolean ours = type.isRecord() && type.getPackageName().startsWith("org.rigleaf.");
+    boolean here = type.getPackageName().startsWith("org.rigleaf.");
+    boolean record = here && type.isRecord();
+    boolean word = here && type.isEnum(); // an enum constant is read as its name
     return new ClassMemberAccessPolicy() {
       @Override
       public boolean isMethodExposed(Method method) {
-        return ours && isAccessor(method);
+        return record && isAccessor(method) || word && isToString(method);
       }
 
       @Override
@@ -39,6 +41,10 @@ final class RecordAccess implements MemberAccessPolicy {
   @Override
   public boolean isToStringAlwaysExposed() {
     return false;
+  }
+
+  private static boolean isToString(Method m) {
+    return m.getName().equals("toString") && m.getParameterCount() == 0;
   }
 
   private static boolean isAccessor(Method m) {

@@ -1,0 +1,259 @@
+package org.rigleaf.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.rigleaf.TestData;
+
+/** What the HTML of a binder promises, read as any other program would read it. */
+class BinderHtmlTest {
+
+  /** Values worked by hand from the profiles; the working stands behind each. */
+  @ParameterizedTest
+  @CsvSource({
+    "sedge, shore.30.power, 3600, W", // 1 leg x 120 V x 30 A
+    "sedge, shore.15.steady, 1440, W", // 0.80 x 120 V x 15 A
+    "sedge, bank.voltage, 12, V", // two 6 V in series
+    "sedge, bank.energy, 2580, Wh", // 12 V x 215 Ah
+    "sedge, rest.50, 12.24, V", // the table's own row for 12 V
+    "sedge, tank.fresh.weight, 348.6, lb", // 42 gal x 8.3
+    "sedge, tank.black.weight, 249, lb", // 30 gal x 8.3
+    "sedge, tank.gray.main.weight, 315.4, lb", // 38 gal x 8.3
+    "sedge, lp.heat, 861920, Btu", // 2 x 20 lb x 21,548
+    "sedge, lp.cylinder-1.full-weight, 37.4, lb", // 17.4 + 20
+    "sedge, lp.cylinder-2.requalify, 2031-03-31, date", // made 2019-03, 12 years
+    "sedge, clearance.height, 11.25, ft", // 10 ft 9 in + 6 in
+    "sedge, tire.1.replace, 2028, y", // made 2022, 6 years
+    "sedge, load.roof-air-conditioner.current, 12.0833, A", // 1450 W / 120 V
+    "sedge, together.15.never, microwave-oven heater-element roof-air-conditioner, loads", // 780 W
+    // converter + 60 W leave 960 W of 1,800
+    "sedge, works-on.furnace.propane-off, no, word",
+    "sedge, works-on.refrigerator.propane-off, yes, word",
+    "cattail, shore.30.power, 3600, W",
+    "cattail, bank.voltage, 12.8, V",
+    "cattail, bank.energy, 2560, Wh", // 12.8 V x 2 x 100 Ah
+    "cattail, bank.usable, 2048, Wh", // 0.80 of it
+    "cattail, generator.steady, 3486.6, W", // 3,600 x (1 - 0.035 x 0.9)
+    "cattail, tank.fresh.weight, 323.7, lb", // 39 gal x 8.3
+    "cattail, tank.gray.galley.weight, 182.6, lb", // 22 gal x 8.3
+    "cattail, tank.gray.bath.weight, 232.4, lb", // 28 gal x 8.3
+    "cattail, lp.heat, 883468, Btu", // 41 lb x 21,548
+    "cattail, clearance.height, 11.75, ft",
+    "cattail, works-on.television.inverter, yes, word",
+    "bulrush, bank.usable, 600, Wh", // 12 V x 100 Ah x 0.50
+    "bulrush, clearance.height, 10.6667, ft" // 10 ft 2 in + 6 in
+  })
+  void aFigureStandsInTheBinderAsWorkedByHand(String rig, String id, String value, String unit) {
+    List<Element> marks = Printed.html(rig).select("[data-figure='" + id + "']");
+    assertFalse(marks.isEmpty(), id + " is printed");
+    for (Element mark : marks) {
+      assertEquals(value, mark.attr("data-value"), id);
+      assertEquals(unit, mark.attr("data-unit"), id);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"sedge", "cattail", "bulrush"})
+  void oneIdHasOneValueOneUnitAndOneOriginEverywhere(String rig) {
+    Map<String, String> seen = new HashMap<>();
+    List<String> wrong = new ArrayList<>();
+    for (Element mark : Printed.html(rig).select("[data-figure]")) {
+      String says =
+          mark.attr("data-value")
+              + " "
+              + mark.attr("data-unit")
+              + " "
+              + mark.attr("data-from")
+              + " "
+              + mark.attr("data-assumes");
+      String before = seen.putIfAbsent(mark.attr("data-figure"), says);
+      if (before != null && !before.equals(says)) {
+        wrong.add(mark.attr("data-figure") + ": " + before + " / " + says);
+      }
+      boolean assumes = !mark.attr("data-assumes").isBlank();
+      if (assumes != mark.attr("data-from").equals("typical")) {
+        wrong.add(mark.attr("data-figure") + " says " + mark.attr("data-from"));
+      }
+    }
+    assertEquals(List.of(), wrong);
+    assertTrue(seen.size() >= 25, rig + " has " + seen.size() + " figures");
+  }
+
+  /**
+   * A hand-made choice from the register: what each demo rig must print, and what only the other
+   * one may.
+   */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "sedge | energised-body wrong-voltage-outlet deep-discharge frozen-battery gas-inside cylinder-handling roll-away under-the-rig coupling-not-locked heater-dry flush-left-running | back-feed live-on-inverter lithium-charging generator-misuse inverter-loop fuel-in-water wrong-fuel thin-cable auto-start",
+        "cattail | energised-body back-feed live-on-inverter lithium-charging generator-misuse fuel-in-water wrong-fuel thin-cable gas-inside hot-exhaust-grass | frozen-battery coupling-not-locked flush-left-running between-vehicles auto-start"
+      })
+  void aRigPrintsItsOwnCautionsAndNoneOfTheOthers(String rig, String own, String others) {
+    Set<String> printed =
+        Printed.html(rig).select("[data-caution]").stream()
+            .map(e -> e.attr("data-caution"))
+            .collect(Collectors.toCollection(TreeSet::new));
+    for (String id : own.split(" ")) {
+      assertTrue(printed.contains(id), rig + " lacks " + id);
+    }
+    for (String id : others.split(" ")) {
+      assertFalse(printed.contains(id), rig + " prints " + id);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "sedge | generator's, inverter, lithium, motorhome, gasoline, fuel filler, transfer switch, class c",
+        "cattail | tongue jack, coupler, hitch ball, breakaway, flooded, distilled, trailer tires, cylinder valve, tow vehicle's"
+      })
+  void noSentenceSpeaksOfGearThatTheRigLacks(String rig, String words) {
+    Document html = Printed.html(rig);
+    html.select("[data-topic=numbers], [data-topic=typical]").remove();
+    String text = html.body().text().toLowerCase(java.util.Locale.ROOT);
+    List<String> found = List.of(words.split(", ")).stream().filter(text::contains).toList();
+    assertEquals(List.of(), found);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"sedge", "cattail", "bulrush"})
+  void aCautionStandsOnceInFullAndEveryReminderBeforeItsAction(String rig) {
+    Document html = Printed.html(rig);
+    List<String> whole = html.select("[data-caution]").eachAttr("data-caution");
+    assertEquals(whole.size(), Set.copyOf(whole).size(), "each once");
+    for (Element caution : html.select("[data-caution]")) {
+      assertFalse(caution.select(".hazard, .avoid").isEmpty());
+      assertFalse(caution.selectFirst(".defer").text().isBlank());
+    }
+    for (Element step : html.select("li[data-step]")) {
+      Element action = step.selectFirst(".action");
+      assertFalse(action.text().isBlank(), step.attr("data-step"));
+      for (Element reminder : step.select("[data-caution-ref]")) {
+        assertTrue(whole.contains(reminder.attr("data-caution-ref")));
+        assertTrue(
+            reminder.parent() == step && reminder.elementSiblingIndex() < step.childrenSize() - 1,
+            step.attr("data-step"));
+      }
+      assertTrue(
+          step.select("[data-caution-ref]").isEmpty() || step.child(0).hasAttr("data-caution-ref"));
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"sedge", "cattail", "bulrush"})
+  void noGroupHasMoreThanNineStepsAndStepsCountFromOne(String rig) {
+    for (Element procedure : Printed.html(rig).select("[data-procedure]")) {
+      List<String> numbers = procedure.select("li[data-step] .n").eachText();
+      for (int i = 0; i < numbers.size(); i++) {
+        assertEquals(String.valueOf(i + 1), numbers.get(i), procedure.attr("data-procedure"));
+      }
+      for (Element group : procedure.select("ol")) {
+        assertTrue(
+            group.childrenSize() <= 9,
+            procedure.attr("data-procedure") + ": " + group.childrenSize());
+      }
+    }
+  }
+
+  @Test
+  void theSmallestProfileLeavesManyLinesToFillInAndGuessesNone() {
+    Document html = Printed.html("bulrush");
+    List<String> blanks =
+        html.select("[data-topic]:not(.emergency) [data-blank]").eachAttr("data-blank");
+    assertTrue(blanks.size() >= 20, "lines to fill in: " + blanks.size());
+    assertTrue(blanks.contains("rig.width"));
+    assertTrue(html.select("[data-figure^=cord]").isEmpty(), "no cord length, no drop");
+    assertTrue(html.select("[data-figure^=tank.heater]").isEmpty(), "no gallons, no weight");
+    assertTrue(html.body().text().contains("Not listed for this rig: have it before first use."));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"sedge", "cattail"})
+  void codesOnMapLegendAndStepsAgree(String rig) {
+    Document html = Printed.html(rig);
+    Map<String, String> codes = new HashMap<>();
+    for (Element e : html.select("[data-gear][data-code]")) {
+      String before = codes.putIfAbsent(e.attr("data-gear"), e.attr("data-code"));
+      assertTrue(before == null || before.equals(e.attr("data-code")), e.attr("data-gear"));
+    }
+    assertEquals(codes.size(), Set.copyOf(codes.values()).size(), "a code for each");
+    assertTrue(html.select("svg [data-gear]").size() > 30);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"sedge", "cattail", "bulrush", "hostile"})
+  void theFileNeedsNoNetworkAndRunsNothing(String rig) {
+    Document html = Printed.html(rig);
+    assertTrue(
+        html.select(
+                "script, iframe, object, embed, img, link, [src], [onclick], [onload], foreignObject")
+            .isEmpty());
+    assertTrue(html.select("[href]").stream().allMatch(e -> e.attr("href").startsWith("#")));
+    assertFalse(Printed.text(rig).contains("@import") || Printed.text(rig).contains("url("));
+  }
+
+  @Test
+  void strangeTextPrintsAsItself() throws IOException {
+    String html = Printed.html("hostile").body().text();
+    List<String> texts =
+        new ArrayList<>(
+            List.of(
+                "<b>Rush</b> ${7*7}",
+                "</svg><script>alert(1)</script>",
+                "#{7*7} & [=7*7]",
+                "</li></ol><img src=x>"));
+    texts.addAll(
+        List.of(
+            "&amp; &lt;i&gt;",
+            "</svg>${x}",
+            "<i>Lamp</i>",
+            "<#list 1..3 as i>${i}</#list>",
+            "<!-- not a comment -->",
+            "]]>"));
+    texts.forEach(t -> assertTrue(html.contains(t), t));
+    assertFalse(html.contains("49"), "nothing was worked out");
+    try (PDDocument pdf = Loader.loadPDF(Printed.pdf("hostile"))) {
+      String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+      texts.forEach(t -> assertTrue(text.contains(t), "PDF: " + t));
+    }
+  }
+
+  @Test
+  void privateWordsStandInTheirOwnTopicOfTheBinderAlone() {
+    Document html = Printed.html("sedge");
+    assertTrue(html.selectFirst("[data-topic=owner]").text().contains("4471"));
+    html.selectFirst("[data-topic=owner]").remove();
+    assertFalse(html.outerHtml().contains("4471"));
+  }
+
+  @Test
+  void theTopicsOfBothRigsStandInTheOrderOfTheWording() {
+    List<String> order = new ArrayList<>(TestData.topics());
+    for (String rig : List.of("sedge", "cattail")) {
+      List<String> topics = Printed.html(rig).select("[data-topic]").eachAttr("data-topic");
+      assertEquals(order.stream().filter(topics::contains).toList(), topics);
+      assertTrue(topics.size() > 30);
+    }
+  }
+}

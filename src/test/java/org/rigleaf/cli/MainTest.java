@@ -1,0 +1,158 @@
+package org.rigleaf.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The command as a keeper meets it: exit codes, messages, files. */
+class MainTest {
+  private static final String GOOD = "src/test/resources/profiles/bulrush.yaml";
+
+  @TempDir private Path folder;
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  private int run(String... args) {
+    return Main.run(new PrintWriter(out, true), new PrintWriter(err, true), args);
+  }
+
+  private String profile(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text).toString();
+  }
+
+  private List<String> files(Path where) throws IOException {
+    if (!Files.exists(where)) {
+      return List.of();
+    }
+    try (Stream<Path> all = Files.walk(where)) {
+      return new ArrayList<>(
+          all.filter(Files::isRegularFile)
+              .map(p -> where.relativize(p).toString())
+              .sorted()
+              .toList());
+    }
+  }
+
+  @Test
+  void aGoodProfileGivesHtmlAndPdfInAFolderOfItsName() throws IOException {
+    Path to = folder.resolve("out");
+    assertEquals(0, run("build", GOOD, "--out", to.toString()), err.toString());
+    assertEquals(List.of("bulrush/binder.html", "bulrush/binder.pdf"), files(to));
+  }
+
+  @Test
+  void aMistakenProfileIsNamedWithItsLineAndNothingIsWritten() throws IOException {
+    Path to = folder.resolve("out");
+    assertEquals(
+        1,
+        run("build", "src/test/resources/mistaken/wrong-dimension.yaml", "--out", to.toString()));
+    assertTrue(
+        err.toString()
+            .contains("wrong-dimension.yaml:3:18: water.fresh.holds: '42 psi' is a pressure"),
+        err.toString());
+    assertEquals(List.of(), files(to));
+  }
+
+  @Test
+  void aBadProfileDoesNotStopAGoodOne() throws IOException {
+    Path to = folder.resolve("out");
+    assertEquals(
+        1, run("build", "src/test/resources/mistaken/empty.yaml", GOOD, "--out", to.toString()));
+    assertTrue(files(to).contains("bulrush/binder.pdf"));
+  }
+
+  @Test
+  void aMissingFileAndAWrongWordAreWrongUsage() {
+    assertEquals(2, run("build", "no-such-rig.yaml"));
+    assertTrue(err.toString().contains("no-such-rig.yaml: no such file"));
+    assertEquals(2, run("bild", GOOD));
+    assertEquals(2, run("build"));
+    assertEquals(2, run());
+  }
+
+  @Test
+  void aFolderThatCannotBeMadeIsTheMachinesFaultAndPrintsNoStackTrace() throws IOException {
+    String file = profile("in-the-way", "not a folder");
+    assertEquals(3, run("build", GOOD, "--out", file), err.toString());
+    assertFalse(err.toString().contains("\tat "), err.toString());
+  }
+
+  @Test
+  void aSignThatNoFontHasIsNamedWithItsLineAndNothingIsWritten() throws IOException {
+    String odd =
+        profile(
+            "odd.yaml",
+            "rig: {name: Rush, kind: travel trailer}\nhouse-rules: [\"No \uD83D\uDEBF after ten.\"]\n");
+    Path to = folder.resolve("out");
+    assertEquals(1, run("build", odd, "--out", to.toString()));
+    assertTrue(
+        err.toString().contains("odd.yaml:2:") && err.toString().contains("SHOWER"),
+        err.toString());
+    assertEquals(List.of(), files(to));
+  }
+
+  @Test
+  void theLastGoodSetStaysWhenTheProfileBreaks() throws IOException {
+    Path to = folder.resolve("out");
+    String rig = profile("rush.yaml", "rig: {name: Rush, kind: travel trailer}\n");
+    assertEquals(0, run("build", rig, "--out", to.toString()));
+    byte[] before = Files.readAllBytes(to.resolve("rush/binder.pdf"));
+    profile("rush.yaml", "rig: {name: Rush, kind: boat}\n");
+    assertEquals(1, run("build", rig, "--out", to.toString()));
+    org.junit.jupiter.api.Assertions.assertArrayEquals(
+        before, Files.readAllBytes(to.resolve("rush/binder.pdf")));
+  }
+
+  @Test
+  void checkTellsFindingsAndWhatIsUnknown() {
+    assertEquals(0, run("check", GOOD));
+    assertTrue(out.toString().contains("Wheel chocks: not listed for this rig."), out.toString());
+    assertTrue(
+        out.toString()
+            .matches("(?s).*\\d+ safety facts and \\d+ others unknown; next most useful: .*"),
+        out.toString());
+  }
+
+  @Test
+  void checkNamesTiresPastTheirAgeAndAGeneratorTooSmallToStartTheAirConditioner() {
+    assertEquals(0, run("check", "rig-profiles/cattail.yaml"));
+    assertTrue(out.toString().contains("Tires of axle 1: 7.1 y old."), out.toString());
+    assertTrue(
+        out.toString().contains("takes 5,200 W to start, and the generator gives 4,000 W"),
+        out.toString());
+  }
+
+  @Test
+  void explainShowsWorkingSourceAndWhereTheInputsStand() {
+    assertEquals(0, run("explain", "rig-profiles/sedge.yaml", "bank.energy"));
+    assertTrue(out.toString().contains("12 V × 215 Ah = 2,580 Wh"), out.toString());
+    assertEquals(0, run("explain", "rig-profiles/sedge.yaml", "bank.voltage"));
+    assertTrue(
+        out.toString()
+            .matches(
+                "(?s).*each = 6 V, rig-profiles/sedge.yaml:\\d+:\\d+ electric.batteries.each.voltage.*"),
+        out.toString());
+    assertEquals(0, run("explain", "rig-profiles/sedge.yaml", "bank.usable"));
+    assertTrue(out.toString().contains("typical value usable.lead"), out.toString());
+  }
+
+  @Test
+  void explainSaysWhatAnAbsentFigureLacksAndWhatAMisspeltOneMeant() {
+    assertEquals(2, run("explain", GOOD, "lp.cylinder.full-weight"));
+    assertTrue(err.toString().contains("propane.cylinders.cylinder.tare"), err.toString());
+    assertEquals(2, run("explain", GOOD, "bank.usible"));
+    assertTrue(err.toString().contains("did you mean 'bank.usable'?"), err.toString());
+  }
+}
