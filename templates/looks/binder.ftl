@@ -134,6 +134,8 @@ tr { page-break-inside: avoid; }
 .to-fill { height: 32pt; line-height: 40pt; overflow: hidden; }
 .fill-label { display: block; float: left; width: 184pt; }
 .fill-line { display: block; float: right; width: ${(text - 192)?floor}pt; height: 26.5pt; border-bottom: 0.75pt solid #000; }
+.finding { position: relative; padding: 4pt 0 4pt 24pt; border-bottom: 0.5pt solid #000; }
+.finding .tick { left: 2pt; top: 6.5pt; }
 .places li { border-top: 0.5pt solid #000; padding: 4pt 0 3.5pt 56pt; position: relative; page-break-inside: avoid; }
 .places .code { display: block; position: absolute; left: 0; top: 7pt; font-size: 13pt; line-height: 18pt; }
 .place-name { font-size: 17pt; font-weight: 700; line-height: 22pt; }

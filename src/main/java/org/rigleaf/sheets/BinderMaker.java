@@ -193,9 +193,8 @@ public final class BinderMaker {
   }
 
   private List<Block> findings(String title) {
-    List<Words> found =
-        Findings.of(rig, figures, wording, guide).stream().map(Finding::text).toList();
-    return found.isEmpty() ? List.of() : List.of(new LinesBlock(title, found));
+    List<Finding> found = Findings.of(rig, figures, wording, guide);
+    return found.isEmpty() ? List.of() : List.of(new FindingsBlock(title, found));
   }
 
   private static List<Block> lines(String title, List<String> lines) {

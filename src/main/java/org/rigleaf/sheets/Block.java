@@ -2,7 +2,8 @@ package org.rigleaf.sheets;
 
 /** A part of a topic; its kind names the template that prints it. */
 public sealed interface Block
-    permits ProcedureBlock,
+    permits FindingsBlock,
+        ProcedureBlock,
         FiguresBlock,
         TableBlock,
         CautionsBlock,

@@ -102,7 +102,7 @@ public final class NumberBlocks {
       Wording.Entry words = wording.typical(id);
       rows.add(
           List.of(
-              Words.of(mark(id) + "  " + words.title()),
+              new Words(List.of(Run.assumed(mark(id) + "  " + words.title(), id))),
               Words.of(Amounts.text(value.value(), value.unit())),
               Words.of(words.meaning()),
               Words.of(value.source())));
