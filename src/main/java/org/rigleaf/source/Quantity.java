@@ -45,6 +45,10 @@ public record Quantity(double value, Unit unit) {
     double value = fraction ? fraction(m) : Double.parseDouble(m.group("number"));
     Unit bare = fraction && m.group("whole") == null ? Unit.SHARE : Unit.COUNT;
     Optional<Unit> unit = symbol == null ? Optional.of(bare) : Unit.of(symbol);
+    if (fraction && "AWG".equals(symbol) && m.group("bottom").equals("0")) {
+      return Optional.of(
+          new Quantity(1 - Double.parseDouble(m.group("top")), Unit.AWG)); // 1/0 is gauge 0
+    }
     return Double.isFinite(value) ? unit.map(u -> new Quantity(value, u)) : Optional.empty();
   }
 

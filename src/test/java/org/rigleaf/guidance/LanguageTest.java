@@ -1,0 +1,198 @@
+package org.rigleaf.guidance;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.rigleaf.TestData;
+
+/**
+ * The language of every entry: short steps, one action, a verb first, no vague words, grade 8 at
+ * most.
+ */
+class LanguageTest {
+  private static final Pattern VAGUE =
+      Pattern.compile(
+          "\\b(as required|as needed|sufficient|properly|appropriate|carefully|if equipped|if fitted|if your rig has|some rigs|some models|etc)\\b",
+          Pattern.CASE_INSENSITIVE);
+  private static final Set<String> VERBS =
+      Set.copyOf(TestData.list(TestData.read("verbs.yaml"), "verbs"));
+
+  private final List<String> faults = new ArrayList<>();
+
+  @Test
+  void everyActionIsOneShortCommandThatStartsWithAVerb() {
+    steps()
+        .forEach(
+            s -> {
+              String text = s.step().action().plain();
+              String first = text.split("[ ,.]")[0];
+              if (words(text) > 12) {
+                faults.add(s.name() + ": " + words(text) + " words: " + text);
+              }
+              if (!VERBS.contains(first)) {
+                faults.add(s.name() + ": starts with '" + first + "': " + text);
+              }
+              if (sentences(text).size() != 1
+                  || text.contains(";")
+                  || text.contains(" and then ")) {
+                faults.add(s.name() + ": more than one action: " + text);
+              }
+            });
+    assertEquals(List.of(), faults);
+  }
+
+  @Test
+  void eightyOfAHundredStepsSayWhatOneShouldSee() {
+    List<Named> steps = steps().toList();
+    long seen = steps.stream().filter(s -> !s.step().see().empty()).count();
+    assertTrue(seen >= 0.8 * steps.size(), seen + " of " + steps.size());
+  }
+
+  @Test
+  void noSentenceIsLongOrVague() {
+    texts()
+        .forEach(
+            t -> {
+              for (String sentence : sentences(t[1])) {
+                if (words(sentence) > 25) {
+                  faults.add(t[0] + ": " + words(sentence) + " words: " + sentence);
+                }
+              }
+              if (VAGUE.matcher(t[1]).find()) {
+                faults.add(t[0] + ": vague: " + t[1]);
+              }
+            });
+    assertEquals(List.of(), faults);
+  }
+
+  @Test
+  void everyProcedureAndCautionReadsAtGradeEightOrBelow() {
+    Wording.english()
+        .procedures
+        .values()
+        .forEach(
+            p -> grade(p.id(), steps(p).flatMap(s -> Stream.of(s.action(), s.see(), s.ifNot()))));
+    Wording.english()
+        .cautions
+        .values()
+        .forEach(
+            c ->
+                grade(
+                    c.id(),
+                    Stream.concat(
+                        Stream.of(c.hazard(), c.consequence(), c.defer()),
+                        c.avoid().stream().map(ConditionalText::text))));
+    assertEquals(List.of(), faults);
+  }
+
+  private void grade(String id, Stream<TextTemplate> texts) {
+    String all = String.join(" ", texts.map(TextTemplate::plain).toList());
+    double grade = grade(words(all), sentences(all).size(), syllables(all));
+    if (grade > 8) {
+      faults.add(id + ": grade " + grade);
+    }
+  }
+
+  /**
+   * The counts and grades that a published readme prints (RandallShanePhD/fkscore): the formula
+   * exactly.
+   */
+  @ParameterizedTest
+  @CsvSource({"16, 1, 23, 7.613", "10, 1, 13, 3.65", "6, 1, 6, -1.45"})
+  void theGradeIsFleschKincaids(int words, int sentences, int syllables, double expected) {
+    assertEquals(expected, grade(words, sentences, syllables), 0.005);
+  }
+
+  /** Hand counts: the counter may err by one in ten, for counters disagree. */
+  @ParameterizedTest
+  @CsvSource({
+    "The cat sat on the mat., 6",
+    "Switch off the breaker at the post., 8",
+    "Carbon monoxide alarm, 8",
+    "Open every window a little., 9"
+  })
+  void syllablesAreCountedNearlyAsByHand(String text, int byHand) {
+    assertEquals(byHand, syllables(text), Math.max(1, byHand / 10.0));
+  }
+
+  private static double grade(int words, int sentences, int syllables) {
+    return 0.39 * words / sentences + 11.8 * syllables / words - 15.59;
+  }
+
+  private static int words(String text) {
+    return (int) Stream.of(text.split("\\s+")).filter(w -> w.matches(".*[A-Za-z0-9].*")).count();
+  }
+
+  private static List<String> sentences(String text) {
+    return Stream.of(text.split("(?<=[.!?])\\s+")).filter(s -> !s.isBlank()).toList();
+  }
+
+  private static int syllables(String text) {
+    int count = 0;
+    for (String word : text.toLowerCase(Locale.ROOT).split("[^a-z]+")) {
+      String spoken =
+          word.replaceAll("(?<=.)(?<![aeiouyl])e$|(?<=[^aeiouytd])ed$|(?<=[^cgsxz])es$", "");
+      count +=
+          word.isEmpty()
+              ? 0
+              : Math.max(1, (int) Pattern.compile("[aeiouy]+").matcher(spoken).results().count());
+    }
+    return count;
+  }
+
+  private record Named(String name, Item.StepText step) {}
+
+  private static Stream<Named> steps() {
+    return Wording.english().procedures.values().stream()
+        .flatMap(p -> steps(p).map(s -> new Named(p.id() + "." + s.id(), s)));
+  }
+
+  private static Stream<Item.StepText> steps(ProcedureText p) {
+    return p.groups().stream().flatMap(g -> steps(g.items()));
+  }
+
+  private static Stream<Item.StepText> steps(List<Item> items) {
+    return items.stream()
+        .flatMap(
+            i -> {
+              if (i instanceof Item.StepText s) {
+                return Stream.of(s);
+              } else if (i instanceof Item.EachText each) {
+                return steps(each.steps());
+              }
+              Item.ByText by = (Item.ByText) i;
+              Stream<Item.StepText> cases =
+                  by.cases().values().stream().flatMap(LanguageTest::steps);
+              return Stream.concat(
+                  cases, Stream.concat(steps(by.otherwise()), steps(by.unknown())));
+            });
+  }
+
+  private static Stream<String[]> texts() {
+    Stream<String[]> steps =
+        steps()
+            .flatMap(
+                s ->
+                    Stream.of(s.step().see(), s.step().ifNot(), s.step().action())
+                        .map(t -> new String[] {s.name(), t.plain()}));
+    Stream<String[]> cautions =
+        Wording.english().cautions.values().stream()
+            .flatMap(
+                c ->
+                    Stream.concat(
+                            Stream.of(
+                                c.hazard(), c.consequence(), c.defer(), c.brief(), c.command()),
+                            c.avoid().stream().map(ConditionalText::text))
+                        .map(t -> new String[] {c.id(), t.plain()}));
+    return Stream.concat(steps, cautions);
+  }
+}
