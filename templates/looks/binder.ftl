@@ -130,7 +130,8 @@ table { width: 100%; border-collapse: collapse; -fs-table-paginate: paginate; }
 th, td { text-align: left; vertical-align: top; padding: 4pt 8pt 3.5pt 0; border-bottom: 0.5pt solid #000; }
 thead th { font-size: 10pt; border-bottom: 1.5pt solid #000; padding-bottom: 2.5pt; }
 tr { page-break-inside: avoid; }
-.of-4 tbody th, .of-5 tbody th, .of-6 tbody th, .of-7 tbody th { white-space: nowrap; }
+.of-2 tbody th { width: 36%; }
+.of-5 tbody th, .of-6 tbody th, .of-7 tbody th { white-space: nowrap; }
 .to-fill { height: 32pt; line-height: 40pt; overflow: hidden; }
 .fill-label { display: block; float: left; width: 184pt; }
 .fill-line { display: block; float: right; width: ${(text - 192)?floor}pt; height: 26.5pt; border-bottom: 0.75pt solid #000; }

@@ -100,19 +100,15 @@ public final class NumberBlocks {
     for (String id : assumed) {
       TypicalValue value = TypicalValues.of(id);
       Wording.Entry words = wording.typical(id);
-      rows.add(
-          List.of(
-              new Words(List.of(Run.assumed(mark(id) + "  " + words.title(), id))),
-              Words.of(Amounts.text(value.value(), value.unit())),
-              Words.of(words.meaning()),
-              Words.of(value.source())));
+      String what =
+          mark(id) + "  " + words.title() + ": " + Amounts.text(value.value(), value.unit());
+      String look =
+          words.meaning()
+              + " "
+              + wording.phrase("typical-source", Map.of("source", value.source()));
+      rows.add(List.of(new Words(List.of(Run.assumed(what, id))), Words.of(look)));
     }
-    List<String> heads =
-        List.of(
-            wording.phrase("head-what"),
-            wording.phrase("head-assumed"),
-            wording.phrase("head-look"),
-            wording.phrase("head-source-short"));
+    List<String> heads = List.of(wording.phrase("head-assumed"), wording.phrase("head-look"));
     return new TableBlock(title, heads, rows, "");
   }
 }
