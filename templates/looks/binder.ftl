@@ -178,6 +178,7 @@ tr { page-break-inside: avoid; }
 .plate h1 { font-size: 48pt; line-height: 56pt; padding-top: 64pt; }
 .kind { font-size: 24pt; line-height: 32pt; }
 .reader { font-size: 17pt; line-height: 24pt; padding: 16pt 0; }
+.urgent { border: 3pt solid #000; padding: 8pt 12pt; margin-bottom: 16pt; }
 .foot-of-cover { padding-top: 32pt; }
 .emergency-note { font-weight: 700; padding-bottom: 16pt; }
 .contacts li { border-top: 0.5pt solid #000; padding: 4pt 0 3.5pt; overflow: hidden; }

@@ -30,6 +30,7 @@
   "limits": "What comes first",
   "calls": "Whom to call",
   "assumes": "leans on",
+  "urgent": "Put this right before anybody sleeps in the rig",
   "skip": "To the contents",
   "fill": "write here",
   "draft-note": "Not an issued edition."

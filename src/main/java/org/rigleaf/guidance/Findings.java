@@ -3,6 +3,7 @@ package org.rigleaf.guidance;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.rigleaf.figures.Amounts;
@@ -47,7 +48,9 @@ public final class Findings {
         .toList();
   }
 
-  private void add(String id, String about, Map<String, String> values) {
+  private void add(String id, String about, Map<String, String> told) {
+    Map<String, String> values = new HashMap<>(Map.of("name", guide.places().name(about)));
+    values.putAll(told);
     Wording.ConditionalFinding text = wording.findings.get(id);
     Words words = guide.filler().fill(text.text(), about);
     List<Run> runs =

@@ -126,9 +126,13 @@ public final class BinderMaker {
         List.of("limit-1", "limit-2", "limit-3").stream()
             .map(k -> Words.of(wording.phrase(k)))
             .toList();
+    List<Finding> urgent =
+        Findings.of(rig, figures, wording, guide).stream()
+            .filter(f -> f.severity().equals("safety"))
+            .toList();
     String keeper = rig.contacts().stream().findFirst().flatMap(c -> c.name()).orElse("");
     String reader = wording.phrase("reader", Map.of("rig", rig.identity().name()));
-    return new Cover(wording.phrase("binder-for"), reader, keeper, lines, limits, List.of());
+    return new Cover(wording.phrase("binder-for"), reader, keeper, lines, limits, urgent);
   }
 
   private List<? extends Block> blocks(Show show) {

@@ -240,6 +240,26 @@ class BinderHtmlTest {
   }
 
   @Test
+  void anAlarmThatIsNotFittedStandsOnTheFirstPage() throws IOException {
+    java.nio.file.Path rig = java.nio.file.Files.createTempFile("rush", ".yaml");
+    java.nio.file.Files.writeString(
+        rig,
+        "rig: {name: Rush, kind: travel trailer}\nsafety: {alarms: [{watches: smoke, fitted: none}], extinguishers: none}\n");
+    Document html =
+        org.jsoup.Jsoup.parse(
+            new String(
+                Printed.of(rig).get("binder.html"), java.nio.charset.StandardCharsets.UTF_8));
+    String cover = html.selectFirst(".cover").text();
+    assertTrue(
+        cover.contains("Smoke alarm: not fitted.")
+            && cover.contains("Fire extinguisher: not fitted."),
+        cover);
+    assertTrue(
+        html.select("[data-gear='safety.alarms.smoke']").isEmpty(),
+        "no code for what is not there");
+  }
+
+  @Test
   void privateWordsStandInTheirOwnTopicOfTheBinderAlone() {
     Document html = Printed.html("sedge");
     assertTrue(html.selectFirst("[data-topic=owner]").text().contains("4471"));
