@@ -79,13 +79,21 @@ public final class Places {
     String name =
         label
             .map(l -> l.replace("{name}", own))
-            .or(() -> id.equals(type) ? Optional.empty() : kind(id))
+            .or(() -> inList(id) ? kind(id) : Optional.empty())
             .or(() -> text(id + ".name"))
             .or(() -> kind(type))
             .orElse(Ids.last(id).replace('-', ' '));
     return name.isEmpty()
         ? name
         : name.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + name.substring(1);
+  }
+
+  /**
+   * True for an item of a list, which always has a name, if only that of its kind:
+   * safety.alarms.smoke.
+   */
+  private boolean inList(String id) {
+    return kind(parent(id)).isPresent() && rig.gear(parent(id)).isEmpty();
   }
 
   private static String parent(String id) {

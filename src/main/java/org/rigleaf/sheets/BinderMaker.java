@@ -69,7 +69,7 @@ public final class BinderMaker {
         wording.sections().stream().map(s -> new Tab(s.key(), s.letter(), s.title())).toList();
     return new Binder(
         rig.identity().name(),
-        rig.identity().kind().text(),
+        wording.phrase("kind-" + rig.identity().kind().trait()),
         draft ? wording.phrase("draft") : "",
         edition(),
         tabs,
