@@ -1,6 +1,6 @@
 /* The edition for a screen: one column, works at 400 px and at twice the size, prints from a browser. No length of a paper stands here. */
 * { box-sizing: border-box; }
-body { margin: 0 auto; padding: 0 16px 48px; max-width: 46em; font: 17px/1.45 "DejaVu Sans", Verdana, Roboto, sans-serif; color: #000; background: #fff; overflow-wrap: break-word; }
+body { margin: 0 auto; padding: 0 16px 48px; max-width: 46em; font: 17px/1.45 "DejaVu Sans", Verdana, sans-serif; color: #000; background: #fff; overflow-wrap: break-word; }
 ul, ol { list-style: none; margin: 0; padding: 0; }
 p { margin: 0; }
 h1 { font-size: 2.2em; line-height: 1.2; margin: 24px 0 0; }

@@ -41,7 +41,7 @@ final class Svg {
     out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 ")
         .append(number(width) + " " + number(height))
         .append("\" role=\"img\" aria-label=\"" + escape(label) + "\"")
-        .append(" font-family=\"Roboto, Arial, sans-serif\">\n");
+        .append(" font-family=\"'DejaVu Sans Condensed', 'DejaVu Sans', Verdana, sans-serif\">\n");
     return this;
   }
 
