@@ -54,6 +54,14 @@ public final class RandomRigs {
     return ALL;
   }
 
+  /** A name and a kind and nothing else, to add things to one by one. */
+  public static Profile barest() {
+    Node rig =
+        RigFormat.map(
+            Map.of("name", RigFormat.text("Bare"), "kind", RigFormat.text("fifth wheel")));
+    return new Profile("the barest rig", RigFormat.map(Map.of("rig", rig)));
+  }
+
   private static Profile draw(int number) {
     RandomRigs rigs = new RandomRigs(SEED + number * 7919L);
     return new Profile("random rig " + number, rigs.group(RigFormat.PATTERN, ""));
