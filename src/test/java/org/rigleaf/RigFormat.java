@@ -23,6 +23,16 @@ final class RigFormat {
 
   private static final Position NOWHERE = Position.start("");
   private static final Set<String> GEAR = Rig.possibleGear();
+
+  /** Parts of what is there; no rig is without them, so that no profile says {@code none}. */
+  private static final Set<String> NEVER_NONE =
+      Set.of(
+          "body.door",
+          "climate.furnace.thermostat",
+          "propane.tank.valve",
+          "road.fuel",
+          "waste.black.handle");
+
   private static final List<String> TOWED =
       List.of(
           "road.hitch", "road.tow-vehicle", "road.breakaway", "road.brakes", "body.tongue-jack");
@@ -52,7 +62,8 @@ final class RigFormat {
 
   /** True if a profile may say {@code none} under this path. */
   static boolean mayBeNone(String path) {
-    return GEAR.contains(path) || Traits.safetyKitPaths().contains(path);
+    return GEAR.contains(path) && !NEVER_NONE.contains(path)
+        || Traits.safetyKitPaths().contains(path);
   }
 
   /** True if a rig of this kind can have what stands under this path. */
