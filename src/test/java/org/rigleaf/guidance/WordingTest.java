@@ -57,14 +57,53 @@ class WordingTest {
   /** Gear that no procedure and no caution speaks of yet; the list may only shrink. */
   @Test
   void gearWithoutWordingStandsInTheListAndNoOther() {
-    String all = WORDING.procedures.values() + " " + WORDING.cautions.values();
+    Set<String> spoken = spoken();
     Set<String> silent =
         Rig.possibleGear().stream()
-            .filter(g -> !all.contains(g))
+            .filter(g -> !spoken.contains(g))
             .collect(Collectors.toCollection(TreeSet::new));
     Set<String> listed =
         new TreeSet<>(TestData.list(TestData.read("gear-without-wording.yaml"), "gear"));
     assertEquals(listed, silent);
+  }
+
+  /** Gear that a place, a placeholder or a condition names; a part does not speak for its whole. */
+  private static Set<String> spoken() {
+    Set<String> spoken = new TreeSet<>();
+    WORDING.cautions.values().forEach(c -> name("", c.toString(), spoken));
+    for (ProcedureText p : WORDING.procedures.values()) {
+      name("", p.condition() + " " + p.need() + p.stopIf() + p.done(), spoken);
+      p.groups().forEach(g -> name("", g.condition() + " ", spoken));
+      p.groups().forEach(g -> items("", g.items(), spoken));
+    }
+    return spoken;
+  }
+
+  private static void items(String list, List<Item> items, Set<String> spoken) {
+    for (Item item : items) {
+      if (item instanceof Item.EachText each) {
+        name("", each.list() + " " + each.condition(), spoken);
+        items(each.list(), each.steps(), spoken);
+      } else if (item instanceof Item.ByText by) {
+        name(list, by.path(), spoken);
+        by.cases().values().forEach(c -> items(list, c, spoken));
+        items(list, by.otherwise(), spoken);
+        items(list, by.unknown(), spoken);
+      } else if (item instanceof Item.StepText step) {
+        name(list, step.toString(), spoken);
+      }
+    }
+  }
+
+  /** Adds the gear that the text names; a path that starts with a dot belongs to the list. */
+  private static void name(String list, String text, Set<String> spoken) {
+    for (String word : text.split("[^a-z0-9.-]+")) {
+      String path = word.startsWith(".") ? list + word : word;
+      Rig.possibleGear().stream()
+          .filter(g -> path.equals(g) || path.startsWith(g + "."))
+          .max(java.util.Comparator.comparingInt(String::length))
+          .ifPresent(spoken::add);
+    }
   }
 
   @Test
