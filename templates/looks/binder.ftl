@@ -2,7 +2,7 @@
 <#-- The binder on paper. One line is 16 points (20 on emergency pages); heights are whole or half lines, so that text stands on one grid.
      Sizes: 24 17 13 12 10, key figures 20, signal words and emergencies 14. No length of a paper is written here: all come from paper. -->
 <#assign mm = 72 / 25.4>
-<#assign family = "Words, Signs">
+<#assign family = "Words">
 <#assign text = paper.textWidthMm * mm>
 <#assign tabWidth = 11>
 <#assign tabHeight = [paper.textHeightMm / [tabs, 1]?max, 24]?min>
@@ -16,14 +16,14 @@
   font-family: ${family};
 }
 @page :right {
-  @top-center { content: element(head-right); width: 100%; vertical-align: bottom; font-family: ${family}; }
-  @bottom-center { content: element(foot-right); width: 100%; vertical-align: top; font-family: ${family}; }
+  @top-center { content: element(head-right); width: 100%; vertical-align: bottom; padding-bottom: 12pt; font-family: ${family}; }
+  @bottom-center { content: element(foot-right); width: 100%; vertical-align: top; padding-top: 12pt; font-family: ${family}; }
   @right-middle { content: element(tab-right); vertical-align: top; font-family: ${family}; }
 }
 @page :left {
   margin: ${paper.topMm}mm ${paper.innerMm}mm ${paper.bottomMm}mm ${paper.outerMm}mm;
-  @top-center { content: element(head-left); width: 100%; vertical-align: bottom; font-family: ${family}; }
-  @bottom-center { content: element(foot-left); width: 100%; vertical-align: top; font-family: ${family}; }
+  @top-center { content: element(head-left); width: 100%; vertical-align: bottom; padding-bottom: 12pt; font-family: ${family}; }
+  @bottom-center { content: element(foot-left); width: 100%; vertical-align: top; padding-top: 12pt; font-family: ${family}; }
   @left-middle { content: element(tab-left); vertical-align: top; font-family: ${family}; }
 }
 @page cover {
@@ -36,9 +36,11 @@ body { margin: 0; font-family: ${family}; font-size: 12pt; line-height: 16pt; co
 p, ul, ol, li, h1, h2, h3, table, th, td { margin: 0; padding: 0; font-size: 12pt; line-height: 16pt; }
 ul, ol { list-style: none; }
 b, h1, h2, h3 { font-weight: 700; }
+h3, .action, .hazard, .threat, .what, .group-title, .place-name { letter-spacing: -0.15pt; }
 a { color: #000; text-decoration: none; }
 svg { display: inline-block; }
-h3 { font-size: 17pt; line-height: 24pt; padding: 8pt 0; -fs-page-break-min-height: 144pt; page-break-after: avoid; }
+h3 { font-size: 17pt; line-height: 24pt; padding: 8pt 0; -fs-page-break-min-height: 112pt; }
+.procedure h3 { -fs-page-break-min-height: 256pt; }
 .figure, .page { white-space: nowrap; }
 .blank { display: inline-block; width: 96pt; height: 12pt; border-bottom: 0.75pt solid #000; }
 .code { font-weight: 700; padding: 0 3pt; border: 1pt solid #000; border-radius: 3pt; white-space: nowrap; }
@@ -48,8 +50,6 @@ h3 { font-size: 17pt; line-height: 24pt; padding: 8pt 0; -fs-page-break-min-heig
 .leaf { page-break-before: right; -fs-page-sequence: start; }
 .cover-leaf { page-break-before: auto; }
 .head, .foot { font-size: 10pt; line-height: 16pt; width: ${text}pt; overflow: hidden; }
-.head { padding-bottom: 12pt; }
-.foot { padding-top: 12pt; }
 .head-right { position: running(head-right); }
 .head-left { position: running(head-left); }
 .foot-right { position: running(foot-right); }
@@ -73,7 +73,7 @@ h3 { font-size: 17pt; line-height: 24pt; padding: 8pt 0; -fs-page-break-min-heig
 
 /* a topic opens with one dark band, and under it what one needs to know before starting */
 .band { background-color: #000; color: #fff; padding: 8pt 12pt; margin-bottom: 16pt; }
-.band h2 { font-size: 24pt; line-height: 32pt; }
+.band h2 { font-size: 24pt; line-height: 32pt; letter-spacing: -0.4pt; }
 .topic-code { display: inline-block; width: 60pt; }
 .brief { background-color: #ebebeb; padding: 8pt 12pt; margin-bottom: 16pt; overflow: hidden; page-break-inside: avoid; }
 .band + .brief { margin-top: -16pt; }
@@ -89,11 +89,13 @@ h3 { font-size: 17pt; line-height: 24pt; padding: 8pt 0; -fs-page-break-min-heig
 .group-head { overflow: hidden; border-bottom: 0.75pt solid #000; padding-bottom: 3.25pt; margin-bottom: 4pt; -fs-page-break-min-height: 112pt; }
 .group-title { font-size: 13pt; font-weight: 700; display: block; float: left; width: ${gutter + doing}pt; }
 .see-head { font-size: 10pt; color: #333; display: block; float: right; width: ${see}pt; }
-.step { page-break-inside: avoid; padding: 4pt 0; }
+.step { page-break-inside: avoid; padding-bottom: 4pt; }
 .tail { page-break-inside: avoid; }
-.do { position: relative; padding-left: ${gutter}pt; overflow: hidden; }
-.n { display: block; position: absolute; left: 0; top: -2.8pt; width: 22pt; text-align: right; font-size: 20pt; font-weight: 700; }
-.tick { display: block; position: absolute; left: 29pt; top: 2.5pt; width: 10pt; height: 10pt; border: 1pt solid #000; }
+.tail .steps { padding-bottom: 8pt; }
+.continues { padding-bottom: 0; }
+.do { position: relative; padding: 4pt 0 0 ${gutter}pt; overflow: hidden; }
+.n { display: block; position: absolute; left: 0; top: 1.2pt; width: 22pt; text-align: right; font-size: 20pt; font-weight: 700; }
+.tick { display: block; position: absolute; left: 29pt; top: 6.5pt; width: 10pt; height: 10pt; border: 1pt solid #000; }
 .doing { float: left; width: ${doing}pt; }
 .seeing { float: right; width: ${see}pt; }
 .action { font-weight: 700; }
@@ -102,12 +104,17 @@ h3 { font-size: 17pt; line-height: 24pt; padding: 8pt 0; -fs-page-break-min-heig
 
 /* signal panels: colour, and a border that differs by level where there is no colour */
 .panel { position: relative; page-break-inside: avoid; margin-bottom: 8pt; padding-left: ${signal}pt; }
-.procedure .reminder { margin-bottom: 8pt; }
-.told { background-color: #fff; padding: 4pt 8pt; }
-.signal-cell { position: absolute; left: 8pt; top: 4pt; width: ${signal - 8}pt; }
+.reminder + .reminder { margin-top: -8pt; }
+.step .reminder { margin: 4pt 0; }
+.step .reminder + .reminder { margin-top: -4pt; }
+.told { background-color: #fff; padding: 5pt 8pt; }
+.level-caution .told { padding: 6.5pt 8pt; }
+.level-notice .told { padding: 7.25pt 8pt; }
+.signal-cell { position: absolute; left: 8pt; top: 4.3pt; width: ${signal - 8}pt; }
+.level-caution .signal-cell { top: 5.8pt; }
+.level-notice .signal-cell { top: 6.5pt; }
 .signal b { font-size: 14pt; }
 .triangle { vertical-align: -2pt; }
-.sign { fill: #000; stroke: #000; }
 .level-danger { background-color: #c8102e; border: 3pt solid #000; }
 .level-danger .signal { color: #fff; }
 .level-warning { background-color: #ff8200; border: 3pt double #000; }
@@ -115,8 +122,8 @@ h3 { font-size: 17pt; line-height: 24pt; padding: 8pt 0; -fs-page-break-min-heig
 .level-notice { background-color: #0072ce; border: 0.75pt solid #000; }
 .level-notice .signal { color: #fff; }
 .hazard, .threat { font-weight: 700; }
-.page { font-weight: 700; }
-.page:after { content: ""; }
+.page { display: inline-block; font-weight: 700; }
+a.page:after { content: "\00a0·\00a0" target-counter(attr(href), page); }
 
 /* blocks */
 .block { padding-bottom: 8pt; }
@@ -126,12 +133,14 @@ h3 { font-size: 17pt; line-height: 24pt; padding: 8pt 0; -fs-page-break-min-heig
 .about { margin-left: 144pt; }
 .what { font-weight: 700; }
 .leans { font-size: 10pt; }
-table { width: 100%; border-collapse: collapse; -fs-table-paginate: paginate; }
+table { width: 100%; border-collapse: separate; border-spacing: 0; -fs-table-paginate: paginate; }
 th, td { text-align: left; vertical-align: top; padding: 4pt 8pt 3.5pt 0; border-bottom: 0.5pt solid #000; }
 thead th { font-size: 10pt; border-bottom: 1.5pt solid #000; padding-bottom: 2.5pt; }
+.short { white-space: nowrap; }
 tr { page-break-inside: avoid; }
 .of-2 tbody th { width: 36%; }
 .of-5 tbody th, .of-6 tbody th, .of-7 tbody th { white-space: nowrap; }
+.fill { page-break-inside: avoid; }
 .to-fill { height: 32pt; line-height: 40pt; overflow: hidden; }
 .fill-label { display: block; float: left; width: 184pt; }
 .fill-line { display: block; float: right; width: ${(text - 192)?floor}pt; height: 26.5pt; border-bottom: 0.75pt solid #000; }
@@ -142,11 +151,12 @@ tr { page-break-inside: avoid; }
 .place-name { font-size: 17pt; font-weight: 700; line-height: 22pt; }
 .place { font-size: 13pt; line-height: 18pt; }
 .drawn { page-break-inside: avoid; padding-bottom: 16pt; }
-.legends { overflow: hidden; }
+.legends { overflow: hidden; page-break-inside: avoid; }
 .legend { float: left; width: 49%; }
-.legend li { position: relative; padding: 0 8pt 4pt 44pt; page-break-inside: avoid; }
+.legend li { position: relative; padding: 0 8pt 5pt 40pt; line-height: 12pt; page-break-inside: avoid; }
 .legend .code { display: block; position: absolute; left: 0; top: 0; }
-.legend p { line-height: 16pt; }
+.legend .code { font-size: 10pt; }
+.legend p { font-size: 10pt; line-height: 12pt; }
 
 /* emergencies: 14 on 18, on one page; what to tell the caller stands two a row */
 .emergency .band { margin-bottom: 8pt; }
@@ -156,9 +166,12 @@ tr { page-break-inside: avoid; }
 .emergency .group { padding-bottom: 2pt; }
 .emergency .group-head { -fs-page-break-min-height: 40pt; margin-bottom: 2pt; padding-bottom: 1pt; }
 .emergency .group-title { font-size: 13pt; line-height: 16pt; width: 100%; }
-.emergency .n { font-size: 20pt; top: -1pt; }
-.emergency .tick { top: 3pt; }
-.emergency .step { padding: 1pt 0; }
+.emergency .do { padding-top: 1pt; }
+.emergency .n { font-size: 20pt; top: 0; }
+.emergency .tick { top: 4pt; }
+.emergency .step { padding-bottom: 1pt; }
+.emergency .tail .steps { padding-bottom: 2pt; }
+.emergency .step .reminder { margin: 2pt 0; }
 .emergency .doing { width: ${((text - gutter) * 0.47)?floor}pt; }
 .emergency .seeing { width: ${((text - gutter) * 0.51)?floor}pt; }
 .emergency .panel { margin-bottom: 4pt; }
@@ -179,10 +192,13 @@ tr { page-break-inside: avoid; }
 .kind { font-size: 24pt; line-height: 32pt; }
 .reader { font-size: 17pt; line-height: 24pt; padding: 16pt 0; }
 .urgent { border: 3pt solid #000; padding: 8pt 12pt; margin-bottom: 16pt; }
-.foot-of-cover { padding-top: 32pt; }
+.foot-of-cover { position: absolute; bottom: 0; width: ${text}pt; }
 .emergency-note { font-weight: 700; padding-bottom: 16pt; }
 .contacts li { border-top: 0.5pt solid #000; padding: 4pt 0 3.5pt; overflow: hidden; }
-.phone { font-size: 20pt; font-weight: 700; }
+.contacts b, .phone, .when { display: block; float: left; line-height: 24pt; }
+.contacts b { width: 208pt; }
+.phone { font-size: 20pt; font-weight: 700; width: 136pt; }
+.about-page tbody th { width: 120pt; }
 .about-page { page-break-before: always; }
 .issue { padding-top: 16pt; }
 

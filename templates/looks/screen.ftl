@@ -31,8 +31,6 @@ svg { max-width: 100%; height: auto; }
 .panel { display: grid; grid-template-columns: 8em 1fr; margin: 8px 0; border: 1px solid #000; }
 .signal-cell { padding: 6px 8px; font-size: 1.1em; }
 .told { background: #fff; padding: 6px 10px; }
-.sign { fill: #000; }
-.mark { fill: #fff; }
 .level-danger { background: #c8102e; border: 4px solid #000; }
 .level-warning { background: #ff8200; border: 4px double #000; }
 .level-caution { background: #ffd100; border: 2px dashed #000; }

@@ -8,8 +8,7 @@
   "mode-do-confirm": "Do it from memory, then check each line.",
   "see": "You should see, hear or read",
   "if-not": "If not:",
-  "not-timed": "not timed",
-  "avoid": "What to do",
+  "way": "How",
   "alert": "Safety alert symbol",
   "contents": "Contents",
   "contents-note": "Each topic counts its own pages and has its own edition.",
@@ -31,7 +30,5 @@
   "calls": "Whom to call",
   "assumes": "leans on",
   "urgent": "Put this right before anybody sleeps in the rig",
-  "skip": "To the contents",
-  "fill": "write here",
   "draft-note": "Not an issued edition."
 }>

@@ -1,5 +1,6 @@
 package org.rigleaf.print;
 
+import java.util.List;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -13,10 +14,11 @@ final class Furniture {
   /** Changes the document in place. */
   static void fit(Document document, String style) {
     Element head = Dom.named(document, "head").get(0);
-    Dom.named(document, "style").forEach(Dom::remove);
+    Dom.named(head, "style").forEach(Dom::remove);
     Dom.append(head, "style").setTextContent(style);
     Dom.ofClass(document, "folio").forEach(e -> Dom.append(e, "span", "class", "pages"));
     Dom.ofClass(document, "furniture").forEach(Furniture::mirror);
+    Dom.ofClass(document, "procedure").forEach(Furniture::keepTail);
     bookmarks(document, head);
   }
 
@@ -29,6 +31,27 @@ final class Furniture {
         furniture.appendChild(other);
       }
     }
+  }
+
+  /** Keeps the closing line of a task on the page of its last two steps. */
+  private static void keepTail(Element procedure) {
+    List<Element> lists = Dom.ofClass(procedure, "steps");
+    List<Element> done = Dom.ofClass(procedure, "done");
+    if (lists.isEmpty() || done.isEmpty()) {
+      return;
+    }
+    Element list = lists.get(lists.size() - 1);
+    Element group = (Element) list.getParentNode();
+    List<Element> steps = Dom.ofClass(list, "step");
+    Element tail = Dom.append(procedure, "div", "class", "tail");
+    if (steps.size() <= 2) {
+      tail.appendChild(group);
+    } else {
+      Element last = Dom.append(tail, "ol", "class", "steps");
+      steps.subList(steps.size() - 2, steps.size()).forEach(last::appendChild);
+      group.setAttribute("class", "group continues");
+    }
+    tail.appendChild(done.get(0));
   }
 
   /** A bookmark a topic, under its section. */

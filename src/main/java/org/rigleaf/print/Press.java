@@ -1,6 +1,5 @@
 package org.rigleaf.print;
 
-import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
@@ -12,7 +11,6 @@ import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.GregorianCalendar;
-import java.util.Set;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
@@ -51,6 +49,7 @@ public final class Press {
    */
   public byte[] pdf(String html, Paper paper, LocalDate editionDate, long documentId) {
     Document document = Dom.parse(html);
+    Outside.refuse(document);
     checkGlyphs(document.getDocumentElement());
     Element root = document.getDocumentElement();
     int tabs = Integer.parseInt(root.getAttribute("data-tabs"));
@@ -66,11 +65,12 @@ public final class Press {
     builder.usePdfUaAccessibility(true);
     builder.withProducer("Rigleaf");
     Fonts.register(builder);
-    refuseTheRest(builder);
+    Outside.close(builder);
     builder.toStream(OutputStream.nullOutputStream());
     try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
       renderer.createPDFWithoutClosing();
       try (PDDocument pdf = renderer.getPdfDocument()) {
+        NotesPages.rule(renderer, pdf, paper);
         return save(pdf, date, documentId);
       }
     } catch (IOException e) {
@@ -87,19 +87,6 @@ public final class Press {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     pdf.save(out, CompressParameters.DEFAULT_COMPRESSION);
     return out.toByteArray();
-  }
-
-  private static void refuseTheRest(PdfRendererBuilder builder) {
-    builder.useUriResolver((base, uri) -> uri != null && uri.startsWith("#") ? uri : null);
-    builder.useProtocolsStreamImplementation(
-        Press::refuse, Set.of("http", "https", "file", "jar", "ftp", "data"));
-    for (ExternalResourceControlPriority time : ExternalResourceControlPriority.values()) {
-      builder.useExternalResourceAccessControl((uri, type) -> false, time);
-    }
-  }
-
-  private static <T> T refuse(String uri) {
-    throw new IllegalArgumentException("nothing is fetched while printing: " + uri);
   }
 
   private static void checkGlyphs(Node root) {
