@@ -51,7 +51,13 @@ record Output(Map<String, byte[]> files) {
   private static Problem problem(Path file, int character) throws IOException {
     String name = Character.toString(character);
     String wrong =
-        "no font here has the character '" + name + "' (" + Character.getName(character) + ")";
+        String.format(
+            "no font here has the character %s(U+%04X, %s)",
+            Character.isDefined(character) && !Character.isISOControl(character)
+                ? "'" + name + "' "
+                : "",
+            character,
+            Character.getName(character));
     List<String> lines = Files.readAllLines(file);
     Position at = Position.start(file.toString());
     for (int i = lines.size() - 1; i >= 0; i--) {

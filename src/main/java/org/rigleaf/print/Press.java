@@ -48,6 +48,7 @@ public final class Press {
    *     it
    */
   public byte[] pdf(String html, Paper paper, LocalDate editionDate, long documentId) {
+    html.codePoints().filter(Press::noSign).findFirst().ifPresent(Press::missing);
     Document document = Dom.parse(html);
     Outside.refuse(document);
     checkGlyphs(document.getDocumentElement());
@@ -87,6 +88,18 @@ public final class Press {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     pdf.save(out, CompressParameters.DEFAULT_COMPRESSION);
     return out.toByteArray();
+  }
+
+  /** Half a character, none at all, or one that steers a terminal: XML cannot hold it. */
+  private static boolean noSign(int c) {
+    return c < ' ' && "\t\n\r".indexOf(c) < 0
+        || Character.getType(c) == Character.SURROGATE
+        || c == 0xFFFE
+        || c == 0xFFFF;
+  }
+
+  private static void missing(int c) {
+    throw new MissingGlyph(c, "");
   }
 
   private static void checkGlyphs(Node root) {

@@ -91,7 +91,7 @@ public final class Templates {
     }
   }
 
-  private static Configuration configuration() {
+  static Configuration configuration() {
     DefaultObjectWrapperBuilder wrapper =
         new DefaultObjectWrapperBuilder(Configuration.VERSION_2_3_34);
     wrapper.setMemberAccessPolicy(new RecordAccess());

@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -12,12 +15,14 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -25,6 +30,7 @@ import org.rigleaf.TestData;
 
 /** What the HTML of a binder promises, read as any other program would read it. */
 class BinderHtmlTest {
+  @TempDir private Path folder;
 
   /** Values worked by hand from the profiles; the working stands behind each. */
   @ParameterizedTest
@@ -45,6 +51,12 @@ class BinderHtmlTest {
     "sedge, load.roof-air-conditioner.current, 12.0833, A", // 1450 W / 120 V
     "sedge, together.15.never, microwave-oven heater-element roof-air-conditioner, loads", // 780 W
     // converter + 60 W leave 960 W of 1,800
+    "sedge, heater.first-hot.lp, 28.322, min", // 6 x 8.33 x 85 F x 60 / (12,000 x 0.75)
+    "sedge, heater.first-hot.electric, 51.8772, min", // the same / (1,440 W x 3.412 x 1.00)
+    "sedge, lp.furnace.life, 17.2384, h", // 20 lb x 21,548 / 25,000, one cylinder
+    "sedge, lp.range.life, 61.5657, h", // 20 lb x 21,548 / 7,000, one burner
+    "sedge, load.converter.current, 6.5, A", // 780 W / 120 V
+    "sedge, tank.heater.weight, 49.8, lb", // 6 gal x 8.3
     "sedge, works-on.furnace.propane-off, no, word",
     "sedge, works-on.refrigerator.propane-off, yes, word",
     "cattail, shore.30.power, 3600, W",
@@ -57,6 +69,11 @@ class BinderHtmlTest {
     "cattail, tank.gray.bath.weight, 232.4, lb", // 28 gal x 8.3
     "cattail, lp.heat, 883468, Btu", // 41 lb x 21,548
     "cattail, clearance.height, 11.75, ft",
+    "cattail, heater.first-hot.lp, 38.6209, min", // 6 x 8.33 x 85 F x 60 / (8,800 x 0.75)
+    "cattail, load.converter.current, 7.33333, A", // 55 A x 13.6 V / 0.85 / 120 V
+    "cattail, tank.black.weight, 224.1, lb", // 27 gal x 8.3
+    "cattail, lp.furnace.life, 29.4489, h", // 41 lb x 21,548 / 30,000
+    "cattail, tire.1.replace, 2025, y", // made 2019, 6 years
     "cattail, works-on.television.inverter, yes, word",
     "bulrush, bank.usable, 600, Wh", // 12 V x 100 Ah x 0.50
     "bulrush, clearance.height, 10.6667, ft" // 10 ft 2 in + 6 in
@@ -116,8 +133,25 @@ class BinderHtmlTest {
     for (String id : own.split(" ")) {
       assertTrue(printed.contains(id), rig + " lacks " + id);
     }
+    Set<String> worded = worded();
     for (String id : others.split(" ")) {
+      assertTrue(worded.contains(id), "no caution is called " + id);
       assertFalse(printed.contains(id), rig + " prints " + id);
+    }
+  }
+
+  /** The ids of all cautions that there are words for, so that no misspelt id passes as absent. */
+  private static Set<String> worded() {
+    try (Stream<Path> files = Files.list(Path.of("templates/wording/en/cautions"))) {
+      Set<String> ids = new TreeSet<>();
+      for (Path file : files.toList()) {
+        Files.readAllLines(file).stream()
+            .filter(l -> l.matches("[a-z0-9-]+:"))
+            .forEach(l -> ids.add(l.substring(0, l.length() - 1)));
+      }
+      return ids;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 
@@ -241,8 +275,8 @@ class BinderHtmlTest {
 
   @Test
   void anAlarmThatIsNotFittedStandsOnTheFirstPage() throws IOException {
-    java.nio.file.Path rig = java.nio.file.Files.createTempFile("rush", ".yaml");
-    java.nio.file.Files.writeString(
+    Path rig = folder.resolve("rush.yaml");
+    Files.writeString(
         rig,
         "rig: {name: Rush, kind: travel trailer}\nsafety: {alarms: [{watches: smoke, fitted: none}], extinguishers: none}\n");
     Document html =
@@ -265,6 +299,28 @@ class BinderHtmlTest {
     assertTrue(html.selectFirst("[data-topic=owner]").text().contains("4471"));
     html.selectFirst("[data-topic=owner]").remove();
     assertFalse(html.outerHtml().contains("4471"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"sedge, 4471", "cattail, 8250"})
+  void privateWordsStandOnThePagesOfTheirOwnTopicAlone(String rig, String secret)
+      throws IOException {
+    String code = Printed.html(rig).selectFirst("[data-topic=owner] .topic-code").text();
+    try (PDDocument pdf = Loader.loadPDF(Printed.pdf(rig))) {
+      List<Integer> pages = new ArrayList<>();
+      for (int page = 1; page <= pdf.getNumberOfPages(); page++) {
+        PDFTextStripper stripper = new PDFTextStripper();
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        String text = stripper.getText(pdf);
+        if (text.contains(secret)) {
+          assertTrue(text.contains(code + " · "), "page " + page + ": " + text);
+          pages.add(page);
+        }
+      }
+      assertEquals(1, pages.size(), "pages with " + secret + ": " + pages);
+      assertFalse(pdf.getDocumentInformation().getCOSObject().toString().contains(secret));
+    }
   }
 
   @Test

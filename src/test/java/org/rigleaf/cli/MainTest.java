@@ -14,6 +14,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The command as a keeper meets it: exit codes, messages, files. */
 class MainTest {
@@ -98,9 +100,39 @@ class MainTest {
     Path to = folder.resolve("out");
     assertEquals(1, run("build", odd, "--out", to.toString()));
     assertTrue(
-        err.toString().contains("odd.yaml:2:") && err.toString().contains("SHOWER"),
+        err.toString().contains("odd.yaml:2:19: no font here has the character")
+            && err.toString().contains("(U+1F6BF, SHOWER)"),
         err.toString());
     assertEquals(List.of(), files(to));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"\\a, U+0007", "\\e, ESCAPE", "\\0, NULL", "\\uD800, SURROGATES", "\\uFFFE, U+FFFE"})
+  void whatIsNoSignAtAllIsAProblemOfTheProfile(String escape, String name) throws IOException {
+    String odd =
+        profile(
+            "odd.yaml",
+            "rig: {name: Rush, kind: travel trailer}\nhouse-rules: [\"Quiet" + escape + "\"]\n");
+    Path to = folder.resolve("out");
+    assertEquals(1, run("build", odd, GOOD, "--out", to.toString()), err.toString());
+    assertTrue(err.toString().contains(name), err.toString());
+    assertTrue(err.toString().strip().chars().allMatch(c -> c >= ' '), "nothing steers a terminal");
+    assertEquals(List.of("bulrush/binder.html", "bulrush/binder.pdf"), files(to));
+  }
+
+  @Test
+  void aStackTracePrintsOnlyWhenAskedFor() throws IOException {
+    String file = profile("in-the-way", "not a folder");
+    assertEquals(3, run("--trace", "build", GOOD, "--out", file));
+    assertTrue(err.toString().contains("\tat org.rigleaf."), err.toString());
+  }
+
+  @Test
+  void aFolderIsNoProfileAndAnUnknownOptionIsWrongUsage() {
+    assertEquals(2, run("build", folder.toString()));
+    assertEquals(2, run("build", GOOD, "--in", "x"));
+    assertEquals(2, run("explain", GOOD));
+    assertFalse(err.toString().contains("\tat "), err.toString());
   }
 
   @Test

@@ -4,23 +4,32 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.TimeZone;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineNode;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.jsoup.nodes.Element;
+import org.jsoup.select.Elements;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.rigleaf.cli.Printed;
@@ -38,6 +47,8 @@ import org.verapdf.pdfa.results.ValidationResult;
  */
 class PressTest {
   private static final double SMALLEST = 9.95; // 10 pt, less the rounding of the file
+  private static final double BINDING = 18 / 25.4 * 72; // 18 mm for the holes, in points
+  private static final int PAPER_WHITE = 250; // of 255; less is ink
 
   @ParameterizedTest
   @ValueSource(strings = {"sedge", "cattail", "bulrush"})
@@ -89,18 +100,28 @@ class PressTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"sedge", "cattail", "bulrush"})
-  void everyFontIsEmbedded(String rig) throws IOException {
+  void everyFontIsEmbeddedWithNoMoreSignsThanItPrints(String rig) throws IOException {
     try (PDDocument pdf = Loader.loadPDF(Printed.pdf(rig))) {
-      List<String> outside = new ArrayList<>();
+      TreeSet<String> fonts = new TreeSet<>();
       for (PDPage page : pdf.getPages()) {
-        for (COSName name : page.getResources().getFontNames()) {
-          PDFont font = page.getResources().getFont(name);
-          if (!font.isEmbedded()) {
-            outside.add(font.getName());
-          }
-        }
+        collect(page.getResources(), fonts);
       }
-      assertEquals(List.of(), outside);
+      assertEquals(2, fonts.size(), "regular and bold: " + fonts);
+      for (String font : fonts) {
+        assertTrue(font.matches("[A-Z]{6}\\+\\S+ embedded"), font);
+      }
+    }
+  }
+
+  private static void collect(PDResources from, Set<String> fonts) throws IOException {
+    for (COSName name : from.getFontNames()) {
+      PDFont font = from.getFont(name);
+      fonts.add(font.getName() + (font.isEmbedded() ? " embedded" : " outside"));
+    }
+    for (COSName name : from.getXObjectNames()) {
+      if (from.getXObject(name) instanceof PDFormXObject form && form.getResources() != null) {
+        collect(form.getResources(), fonts);
+      }
     }
   }
 
@@ -134,14 +155,36 @@ class PressTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"sedge", "cattail", "bulrush"})
-  void everyEmergencyStandsOnOnePage(String rig) throws IOException {
+  void theFirstPageOfATopicCarriesItsBandAndItsNumberOne(String rig) throws IOException {
     try (PDDocument pdf = Loader.loadPDF(Printed.pdf(rig))) {
-      for (Element topic : Printed.html(rig).select(".emergency[data-topic]")) {
+      for (Element topic : Printed.html(rig).select("[data-topic]")) {
         String code = topic.selectFirst(".topic-code").text();
-        int page = page(pdf, code + " · 1 of");
-        String last = topic.select("[data-blank]").last().parent().text();
-        assertTrue(
-            text(pdf, page).contains(last), code + " ends with '" + last + "' on its first page");
+        int page = page(pdf, code + " · 1 of ");
+        assertEquals(1, page % 2, code + " starts on page " + page);
+        String text = text(pdf, page).replaceAll("\\s+", " ");
+        assertTrue(text.contains(topic.selectFirst("h2").text()), code + ": " + text);
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"sedge", "cattail", "bulrush"})
+  void everyEmergencyIsOnePageAndThenAtMostOneToWriteOn(String rig) throws IOException {
+    try (PDDocument pdf = Loader.loadPDF(Printed.pdf(rig))) {
+      Elements emergencies = Printed.html(rig).select(".emergency[data-topic]");
+      assertTrue(emergencies.size() >= 5, rig + " has " + emergencies.size());
+      for (Element topic : emergencies) {
+        String code = topic.selectFirst(".topic-code").text();
+        int page = page(pdf, code + " · 1 of ");
+        String first = text(pdf, page).replaceAll("\\s+", " ");
+        assertTrue(first.matches(".*" + code + " · 1 of [12](?!\\d).*"), first);
+        List<String> steps = topic.select(".action").eachText();
+        assertTrue(first.contains(steps.get(steps.size() - 1)), code + ": " + first);
+        if (first.contains(code + " · 1 of 2")) {
+          String behind = text(pdf, page + 1);
+          assertTrue(behind.contains(code + " · 2 of 2"), behind);
+          assertTrue(behind.strip().lines().count() <= 3, code + " runs over: " + behind);
+        }
       }
     }
   }
@@ -165,32 +208,42 @@ class PressTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"sedge", "cattail", "bulrush"})
-  void noSignIsSmallerThanTenPointsOrStandsInTheBindingMargin(String rig) throws IOException {
+  void noSignIsSmallerThanTenPoints(String rig) throws IOException {
+    Set<String> faults = new TreeSet<>();
+    try (PDDocument pdf = Loader.loadPDF(Printed.pdf(rig))) {
+      new PDFTextStripper() {
+        @Override
+        protected void processTextPosition(TextPosition p) {
+          if (Math.min(p.getFontSizeInPt(), p.getYScale()) < SMALLEST) {
+            faults.add("page " + getCurrentPageNo() + ": '" + p + "' " + p.getFontSizeInPt());
+          }
+        }
+      }.writeText(pdf, Writer.nullWriter());
+    }
+    assertEquals(Set.of(), faults);
+  }
+
+  /** Words, rules, tints and drawings: the page is painted and its inner edge looked at. */
+  @ParameterizedTest
+  @ValueSource(strings = {"sedge", "cattail", "bulrush"})
+  void nothingIsPrintedWhereTheHolesAre(String rig) throws IOException {
     List<String> faults = new ArrayList<>();
     try (PDDocument pdf = Loader.loadPDF(Printed.pdf(rig))) {
-      PDFTextStripper stripper =
-          new PDFTextStripper() {
-            @Override
-            protected void writeString(String text, List<TextPosition> positions) {
-              TextPosition p = positions.get(0);
-              boolean binding =
-                  getCurrentPageNo() % 2 == 1
-                      ? p.getXDirAdj() < 51
-                      : p.getXDirAdj() + p.getWidthDirAdj() > 561;
-              if (p.getFontSizeInPt() < SMALLEST || binding) {
-                faults.add(
-                    "page "
-                        + getCurrentPageNo()
-                        + ": '"
-                        + text
-                        + "' "
-                        + p.getFontSizeInPt()
-                        + " pt at "
-                        + p.getXDirAdj());
-              }
-            }
-          };
-      stripper.getText(pdf);
+      PDFRenderer painter = new PDFRenderer(pdf);
+      for (int page = 0; page < pdf.getNumberOfPages(); page++) {
+        BufferedImage paper = painter.renderImage(page, 0.5f, ImageType.GRAY);
+        int edge = (int) (BINDING * 0.5);
+        int from = page % 2 == 0 ? 0 : paper.getWidth() - edge;
+        int dark = 0;
+        for (int x = from; x < from + edge; x++) {
+          for (int y = 0; y < paper.getHeight(); y++) {
+            dark += (paper.getRGB(x, y) & 0xff) < PAPER_WHITE ? 1 : 0;
+          }
+        }
+        if (dark > 0) {
+          faults.add("page " + (page + 1) + ": " + dark + " dots");
+        }
+      }
     }
     assertEquals(List.of(), faults);
   }
