@@ -15,8 +15,6 @@ import org.rigleaf.print.Templates;
 import org.rigleaf.sheets.Binder;
 import org.rigleaf.sheets.Digests;
 import org.rigleaf.sheets.Paper;
-import org.rigleaf.source.Position;
-import org.rigleaf.source.Problem;
 import org.rigleaf.source.ProblemsFound;
 
 /** The finished files of one profile, made in memory, written whole and moved into place. */
@@ -43,28 +41,9 @@ record Output(Map<String, byte[]> files) {
     try {
       files.put("binder.pdf", PRESS.pdf(html, binder.paper(), date, id));
     } catch (MissingGlyph missing) {
-      throw new ProblemsFound(List.of(problem(profile.file(), missing.character())));
+      throw new ProblemsFound(SignSearch.problems(profile.file(), missing.character()));
     }
     return new Output(files);
-  }
-
-  private static Problem problem(Path file, int character) throws IOException {
-    String name = Character.toString(character);
-    String wrong =
-        String.format(
-            "no font here has the character %s(U+%04X, %s)",
-            Character.isDefined(character) && !Character.isISOControl(character)
-                ? "'" + name + "' "
-                : "",
-            character,
-            Character.getName(character));
-    List<String> lines = Files.readAllLines(file);
-    Position at = Position.start(file.toString());
-    for (int i = lines.size() - 1; i >= 0; i--) {
-      int column = lines.get(i).indexOf(name);
-      at = column < 0 ? at : new Position(file.toString(), i + 1, column + 1);
-    }
-    return new Problem(at, "", wrong, "write it in letters");
   }
 
   /**

@@ -100,7 +100,7 @@ class MainTest {
     Path to = folder.resolve("out");
     assertEquals(1, run("build", odd, "--out", to.toString()));
     assertTrue(
-        err.toString().contains("odd.yaml:2:19: no font here has the character")
+        err.toString().contains("odd.yaml:2:15: house-rules: no font here has the character")
             && err.toString().contains("(U+1F6BF, SHOWER)"),
         err.toString());
     assertEquals(List.of(), files(to));
@@ -115,9 +115,23 @@ class MainTest {
             "rig: {name: Rush, kind: travel trailer}\nhouse-rules: [\"Quiet" + escape + "\"]\n");
     Path to = folder.resolve("out");
     assertEquals(1, run("build", odd, GOOD, "--out", to.toString()), err.toString());
+    assertTrue(err.toString().contains("odd.yaml:2:15: house-rules: no font"), err.toString());
     assertTrue(err.toString().contains(name), err.toString());
     assertTrue(err.toString().strip().chars().allMatch(c -> c >= ' '), "nothing steers a terminal");
     assertEquals(List.of("bulrush/binder.html", "bulrush/binder.pdf"), files(to));
+  }
+
+  @Test
+  void everyValueWithASignThatNoFontHasIsNamedAndNoComment() throws IOException {
+    String odd =
+        profile(
+            "odd.yaml",
+            "# \uD83D\uDEBF\nrig: {name: Rush, kind: travel trailer}\n"
+                + "electric:\n  panel: {where: by the \uD83D\uDEBF}\n"
+                + "house-rules: [Be quiet., \"No \\U0001F6BF now.\"]\n");
+    assertEquals(1, run("build", odd, "--out", folder.resolve("out").toString()));
+    List<String> where = err.toString().lines().map(l -> l.replaceAll(": no font.*", "")).toList();
+    assertEquals(List.of(odd + ":4:18: electric.panel.where", odd + ":5:26: house-rules"), where);
   }
 
   @Test
