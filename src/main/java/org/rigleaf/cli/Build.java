@@ -29,7 +29,7 @@ final class Build implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    return new EachProfile(spec.commandLine().getErr()).run(files, this::build);
+    return new EachProfile(spec.commandLine()).run(files, this::build);
   }
 
   private void build(Profile profile) throws IOException, ProblemsFound {

@@ -27,7 +27,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    return new EachProfile(spec.commandLine().getErr()).run(files, this::report);
+    return new EachProfile(spec.commandLine()).run(files, this::report);
   }
 
   private void report(Profile profile) {

@@ -2,6 +2,7 @@ package org.rigleaf.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -45,7 +46,8 @@ public final class Main {
     return line.execute(args);
   }
 
-  private static int failed(Exception e, CommandLine line) {
+  /** Says what went wrong and returns the exit code for it. */
+  static int failed(Exception e, CommandLine line) {
     PrintWriter err = line.getErr();
     CommandLine root = line.getParent() == null ? line : line.getParent();
     if (((Main) root.getCommand()).trace) {
@@ -58,7 +60,7 @@ public final class Main {
       err.println(missing.getFile() + ": no such file: look at the name and the folder");
       return 2;
     } else if (e instanceof IOException io) {
-      err.println(message(io) + ": check the permissions and the space on the disk");
+      err.println(message(io));
       return 3;
     }
     err.println(
@@ -68,13 +70,18 @@ public final class Main {
     return 3;
   }
 
+  /** What the machine refused, with the cure. */
   private static String message(IOException e) {
     String reason =
         e.getClass()
             .getSimpleName()
             .replaceAll("Exception$", "")
             .replaceAll("(?<=[a-z])(?=[A-Z])", " ");
-    return e.getMessage() + " (" + reason.toLowerCase(java.util.Locale.ROOT) + ")";
+    String cure =
+        e instanceof FileAlreadyExistsException
+            ? "move the file that stands where the folder should be"
+            : "check the permissions and the space on the disk";
+    return e.getMessage() + " (" + reason.toLowerCase(java.util.Locale.ROOT) + "): " + cure;
   }
 
   /** Refuses what is not a file. */

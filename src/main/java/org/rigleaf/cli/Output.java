@@ -54,17 +54,23 @@ record Output(Map<String, byte[]> files) {
   void writeTo(Path folder) throws IOException {
     Files.createDirectories(folder);
     Map<Path, Path> moves = new LinkedHashMap<>();
-    for (Map.Entry<String, byte[]> file : files.entrySet()) {
-      Path whole = folder.resolve("." + file.getKey() + ".part");
-      Files.write(whole, file.getValue());
-      moves.put(whole, folder.resolve(file.getKey()));
-    }
-    for (Map.Entry<Path, Path> move : moves.entrySet()) {
-      Files.move(
-          move.getKey(),
-          move.getValue(),
-          StandardCopyOption.REPLACE_EXISTING,
-          StandardCopyOption.ATOMIC_MOVE);
+    try {
+      for (Map.Entry<String, byte[]> file : files.entrySet()) {
+        Path whole = folder.resolve("." + file.getKey() + ".part");
+        moves.put(whole, folder.resolve(file.getKey()));
+        Files.write(whole, file.getValue());
+      }
+      for (Map.Entry<Path, Path> move : moves.entrySet()) {
+        Files.move(
+            move.getKey(),
+            move.getValue(),
+            StandardCopyOption.REPLACE_EXISTING,
+            StandardCopyOption.ATOMIC_MOVE);
+      }
+    } finally {
+      for (Path part : moves.keySet()) {
+        Files.deleteIfExists(part);
+      }
     }
   }
 }

@@ -19,8 +19,7 @@ final class LpLife {
               "lp.<appliance>.life",
               HOUR_UNIT,
               PUBLISHED,
-              "heat of one container at 21,548 Btu a pound, over the rated input; a generator by"
-                  + " its gallons an hour at full load")
+              "heat of one container at 21,548 Btu a pound, over what the appliance uses in an hour")
           .rows(LpLife::lives);
 
   static final List<Entry> ENTRIES = List.of(LIFE);

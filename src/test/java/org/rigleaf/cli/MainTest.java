@@ -201,4 +201,15 @@ class MainTest {
     assertEquals(2, run("explain", GOOD, "bank.usible"));
     assertTrue(err.toString().contains("did you mean 'bank.usable'?"), err.toString());
   }
+
+  @Test
+  void aFileWhereOneRigsFolderShouldBeDoesNotStopTheNextRig() throws IOException {
+    Path to = Files.createDirectories(folder.resolve("fleet"));
+    Files.writeString(to.resolve("rush"), "in the way");
+    String rush = profile("rush.yaml", "rig: {name: Rush, kind: travel trailer}\n");
+    assertEquals(3, run("build", rush, GOOD, "--out", to.toString()));
+    assertTrue(err.toString().contains("move the file that stands where the folder should be"));
+    assertTrue(files(to).contains("bulrush/binder.pdf"));
+    assertTrue(files(to).stream().noneMatch(f -> f.endsWith(".part")));
+  }
 }
