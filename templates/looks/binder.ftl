@@ -87,6 +87,8 @@ h3 { font-size: 17pt; line-height: 24pt; padding: 8pt 0; -fs-page-break-min-heig
 /* steps: what to do, what to see */
 .group { padding-bottom: 8pt; }
 .group-head { overflow: hidden; border-bottom: 0.75pt solid #000; padding-bottom: 3.25pt; margin-bottom: 4pt; -fs-page-break-min-height: 112pt; }
+.warned-1 { -fs-page-break-min-height: 168pt; }
+.warned-2 { -fs-page-break-min-height: 224pt; }
 .group-title { font-size: 13pt; font-weight: 700; display: block; float: left; width: ${gutter + doing}pt; }
 .see-head { font-size: 10pt; color: #333; display: block; float: right; width: ${see}pt; }
 .step { page-break-inside: avoid; padding-bottom: 4pt; }
@@ -153,7 +155,8 @@ tr { page-break-inside: avoid; }
 .drawn { page-break-inside: avoid; padding-bottom: 16pt; }
 .legends { overflow: hidden; page-break-inside: avoid; }
 .legend { float: left; width: 49%; }
-.legend li { position: relative; padding: 0 8pt 5pt 40pt; line-height: 12pt; page-break-inside: avoid; }
+.drawing { padding-bottom: 0; }
+.legend li { position: relative; padding: 0 8pt 4pt 40pt; line-height: 12pt; page-break-inside: avoid; }
 .legend .code { display: block; position: absolute; left: 0; top: 0; }
 .legend .code { font-size: 10pt; }
 .legend p { font-size: 10pt; line-height: 12pt; }

@@ -2,7 +2,6 @@ package org.rigleaf.figures;
 
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -40,10 +39,5 @@ public final class Register {
       throw new IllegalStateException("doubled figures: " + counts.keySet());
     }
     return all;
-  }
-
-  /** The entry with this pattern. */
-  static Map<String, Entry> byPattern() {
-    return ENTRIES.stream().collect(Collectors.toMap(Entry::pattern, Function.identity()));
   }
 }

@@ -44,11 +44,6 @@ public final class Rows {
     }
   }
 
-  /** Another figure of this rig, for rules that must look before they work. */
-  public Optional<Figure> find(Entry other, String... parts) {
-    return book.find(other, parts);
-  }
-
   /** Numbers for a rule that must know them before it can say which figures there are. */
   Inputs look() {
     return new Inputs(book);
