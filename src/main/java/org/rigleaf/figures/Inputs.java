@@ -1,6 +1,5 @@
 package org.rigleaf.figures;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -14,7 +13,7 @@ import org.rigleaf.rig.TypicalValues;
  */
 public final class Inputs {
   private final Figures book;
-  private final List<Input> used = new ArrayList<>();
+  private final Set<Input> used = new LinkedHashSet<>();
   private final Set<String> missing = new LinkedHashSet<>();
 
   Inputs(Figures book) {

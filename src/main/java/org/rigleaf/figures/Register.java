@@ -29,6 +29,9 @@ public final class Register {
                 LpLife.ENTRIES,
                 Cylinders.ENTRIES,
                 Ground.ENTRIES,
+                Weights.ENTRIES,
+                Balance.ENTRIES,
+                Tow.ENTRIES,
                 Tires.ENTRIES)
             .flatMap(List::stream)
             .toList();
