@@ -31,6 +31,7 @@ public final class Register {
                 Ground.ENTRIES,
                 Weights.ENTRIES,
                 Balance.ENTRIES,
+                Axles.ENTRIES,
                 Tow.ENTRIES,
                 Tires.ENTRIES)
             .flatMap(List::stream)

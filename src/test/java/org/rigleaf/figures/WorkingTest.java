@@ -30,6 +30,7 @@ class WorkingTest {
               Ground.ENTRIES,
               Weights.ENTRIES,
               Balance.ENTRIES,
+              Axles.ENTRIES,
               Tow.ENTRIES,
               Tires.ENTRIES)
           .flatMap(List::stream)
