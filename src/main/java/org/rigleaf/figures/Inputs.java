@@ -1,5 +1,6 @@
 package org.rigleaf.figures;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -13,7 +14,7 @@ import org.rigleaf.rig.TypicalValues;
  */
 public final class Inputs {
   private final Figures book;
-  private final Set<Input> used = new LinkedHashSet<>();
+  private final List<Input> used = new ArrayList<>();
   private final Set<String> missing = new LinkedHashSet<>();
 
   Inputs(Figures book) {
@@ -26,7 +27,7 @@ public final class Inputs {
       missing.add(fact.path());
       return Double.NaN;
     }
-    used.add(new Input.OfFact(name, fact));
+    use(new Input.OfFact(name, fact));
     return fact.value();
   }
 
@@ -49,8 +50,19 @@ public final class Inputs {
       missing.addAll(lacks.isEmpty() ? Set.of(entry.id(parts)) : lacks);
       return Double.NaN;
     }
-    used.add(new Input.OfFigure(name, figure.get()));
+    use(new Input.OfFigure(name, figure.get()));
     return figure.get().number();
+  }
+
+  private void use(Input input) {
+    if (!used.contains(input)) {
+      used.add(input);
+    }
+  }
+
+  /** True if the other figure is there. */
+  boolean has(Entry entry, String... parts) {
+    return book.find(entry, parts).isPresent();
   }
 
   /** Says that this figure cannot be without a fact that is not a number. */

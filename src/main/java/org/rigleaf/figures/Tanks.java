@@ -5,11 +5,9 @@ import static org.rigleaf.source.Unit.POUND;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Gear;
 import org.rigleaf.rig.Rig;
-import org.rigleaf.rig.Waste;
 import org.rigleaf.rig.Water;
 
 /** What full tanks weigh. */
@@ -31,10 +29,6 @@ final class Tanks {
 
   static final List<Entry> ENTRIES = List.of(WEIGHT);
 
-  /** Toilets that keep their own waste. */
-  private static final Set<Waste.ToiletKind> OWN_TANK =
-      Set.of(Waste.ToiletKind.CASSETTE, Waste.ToiletKind.PORTABLE);
-
   private Tanks() {}
 
   /**
@@ -54,7 +48,7 @@ final class Tanks {
     rig.waste().gray().forEach(t -> tanks.add(new Tank(grayId(t.gear()), t.holds(), t.gear())));
     rig.waste()
         .toilet()
-        .filter(t -> t.kind().filter(OWN_TANK::contains).isPresent())
+        .filter(t -> WaterDay.ownTank(rig))
         .ifPresent(t -> tanks.add(new Tank("toilet", t.holds(), t.gear())));
     rig.water()
         .heater()
