@@ -112,12 +112,10 @@ public final class BankPlot {
     while (!clear(named, every)) {
       every++;
     }
-    for (int i = 0; i < named.size(); i++) {
+    for (int i = 0; i < named.size(); i += every) {
       double at = x.at(named.get(i).at());
       plot.svg.line(at, TOP, at, BOTTOM, Plot.GRID);
-      if (i % every == 0) {
-        plot.text(at, BOTTOM + Plot.UNDER, "middle", 2 * LEFT, named.get(i).text());
-      }
+      plot.text(at, BOTTOM + Plot.UNDER, "middle", 2 * LEFT, named.get(i).text());
     }
   }
 
@@ -141,7 +139,7 @@ public final class BankPlot {
     for (double px = LEFT + 2; px < RIGHT; px += 4) {
       double low = y.at(percent(x.from() + (px - LEFT) / (RIGHT - LEFT) * (x.to() - x.from())));
       if (low > at) {
-        plot.svg.line(px, at, px, low, Look.line(0.7));
+        plot.curve(Look.line(0.7), px, at, px, low);
       }
     }
     plot.limit(LEFT, RIGHT, at);
@@ -167,7 +165,7 @@ public final class BankPlot {
             .toArray());
   }
 
-  /** The lowest point first, then the nights at the top where the curve leaves room. */
+  /** The lowest point first, then each night at its top where the curve leaves room. */
   private void names() {
     Point low =
         data.points().stream().min(Comparator.comparingDouble(Point::percent)).orElseThrow();
@@ -178,7 +176,8 @@ public final class BankPlot {
     plot.near(px, py, frame, 170, false, data.words().low());
     for (Rectangle2D night : nights()) {
       if (night.getWidth() > LEAST_NIGHT) {
-        plot.near(night.getCenterX(), TOP, night, 170, false, data.words().night());
+        night.setRect(night.getX(), TOP + 4, night.getWidth(), BOTTOM - TOP - 4);
+        plot.near(night.getX(), TOP, night, 170, false, data.words().night());
       }
     }
   }

@@ -88,10 +88,20 @@ public final class SunPlot {
   private void need(double wattHours) {
     plot.limit(left, right, y.at(wattHours));
     plot.block(right + 5, y.at(wattHours), LABEL - 6, 4, y, data.words().need());
+    key(wattHours);
+  }
+
+  /** What the kinds of bar mean that are there. */
+  private void key(double need) {
     double room = (Plot.WIDE - left) / 2 - KEY_GAP;
-    key(left, Fill.DARK, room, data.words().enough());
-    double enough = TextFit.width(data.words().enough(), Plot.SMALL, false) + 19;
-    key(left + Math.min(room, enough) + KEY_GAP, Fill.HATCHED, room, data.words().less());
+    double x = left;
+    if (data.months().stream().anyMatch(m -> m.wattHours() >= need)) {
+      key(x, Fill.DARK, room, data.words().enough());
+      x += Math.min(room, TextFit.width(data.words().enough(), Plot.SMALL, false) + 19) + KEY_GAP;
+    }
+    if (data.months().stream().anyMatch(m -> m.wattHours() < need)) {
+      key(x, Fill.HATCHED, room, data.words().less());
+    }
   }
 
   private void key(double x, Fill fill, double room, String text) {

@@ -17,7 +17,7 @@ public final class TogetherPlot {
   private static final double MOST_LEFT = 150;
   private static final double MOST_PITCH = 64;
   private static final double BAR_SHARE = 0.6;
-  private static final double TICK_ROOM = 24;
+  private static final double TICK_ROOM = 16;
 
   /** Loads that run at once, by their numbers from 0, and what they draw in all. */
   public record Column(String name, Set<Integer> loads, double watts) {
@@ -78,10 +78,13 @@ public final class TogetherPlot {
     TogetherPlot drawn = new TogetherPlot(data, alt);
     drawn.rows();
     drawn.scale();
+    double limit = drawn.y.at(data.limitWatts());
+    drawn.plot.limit(drawn.left, drawn.right, limit);
     for (int i = 0; i < data.sets().size(); i++) {
       drawn.column(data.sets().get(i), drawn.left + (i + 0.5) * drawn.pitch());
     }
-    drawn.limit();
+    double room = Plot.WIDE - drawn.left - 6;
+    drawn.plot.tag(drawn.left + 4, limit - 4, room, data.words().limit());
     return drawn.plot.close(alt);
   }
 
@@ -121,11 +124,5 @@ public final class TogetherPlot {
     Fill fill = set.watts() > data.limitWatts() ? Fill.HATCHED : Fill.DARK;
     plot.bar(x - wide / 2, top, wide, y.start() - top, fill);
     plot.text(x, y.start() + Plot.UNDER, "middle", pitch() - 2, set.name());
-  }
-
-  private void limit() {
-    double at = y.at(data.limitWatts());
-    plot.limit(left, right, at);
-    plot.tag(left + 4, at - 4, Plot.WIDE - left - 6, data.words().limit());
   }
 }

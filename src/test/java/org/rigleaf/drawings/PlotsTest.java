@@ -109,7 +109,7 @@ class PlotsTest {
 
   @Test
   void onlyAChargeUnderTheFloorIsHatched() {
-    assertEquals(0, new Sketch(SamplePlots.bank()).svg.select("line[stroke-width=0.7]").size());
+    assertEquals(0, new Sketch(SamplePlots.bank()).svg.select("path[stroke-width=0.7]").size());
     BankPlot.Words words = new BankPlot.Words("%", "time", "floor", "night", "low", "");
     List<BankPlot.Point> points =
         List.of(new BankPlot.Point(15, 60), new BankPlot.Point(27, 0), new BankPlot.Point(39, 60));
@@ -117,9 +117,11 @@ class PlotsTest {
         BankPlot.draw(new BankPlot.Data(points, 30, List.of(), words), SamplePlots.ALT);
     Sketch sketch = new Sketch(drawing);
     double floor = upright(sketch, "0", "100").at(30);
-    List<Element> strokes = sketch.svg.select("line[stroke-width=0.7]");
+    List<Element> strokes = sketch.svg.select("path[stroke-width=0.7]");
     assertEquals(42, strokes.size(), 1, "under it for 12 of 24 h: 338 ÷ 2 ÷ 4");
-    strokes.forEach(s -> assertEquals(floor, Sketch.number(s, "y1"), 0.02));
+    strokes.forEach(s -> assertEquals(floor, segments(s).get(0).getY1(), 0.02));
+    Rectangle2D low = Sketch.ink(text(sketch, "low"));
+    strokes.forEach(s -> assertFalse(segments(s).get(0).intersects(low), "low is struck"));
   }
 
   @Test
@@ -150,6 +152,16 @@ class PlotsTest {
                     (Sketch.number(l, "x1") + Sketch.number(l, "x2")) / 2,
                     (Sketch.number(l, "y1") + Sketch.number(l, "y2")) / 2))
         .count();
+  }
+
+  @Test
+  void theKeyExplainsOnlyBarsThatAreThere() {
+    List<String> never = new Sketch(SamplePlots.sun(OptionalDouble.of(2000))).words();
+    assertFalse(never.contains("sun covers the day"));
+    assertTrue(never.contains("sun falls short: use a plug"));
+    List<String> always = new Sketch(SamplePlots.sun(OptionalDouble.of(300))).words();
+    assertTrue(always.contains("sun covers the day"));
+    assertFalse(always.contains("sun falls short: use a plug"));
   }
 
   @Test
@@ -359,6 +371,7 @@ class PlotsTest {
             () -> new SunPlot.Month("May", -1),
             () -> new SunPlot.Month("May", Double.POSITIVE_INFINITY),
             () -> new Bar(0, 0, Double.NaN, "?"),
+            () -> new LastsPlot.Panel("", List.of(new Bar(0, 1, 2, ""), new Bar(0, 1, 3, ""))),
             () -> new TogetherPlot.Column("1", Set.of(), Double.NaN),
             () -> new LevelPlot.Series("nose", List.of(new LevelPlot.Point(1, 1))),
             () -> new LevelPlot.Point(-1, 1));

@@ -50,7 +50,7 @@ final class SamplePlots {
             new BankPlot.Words(
                 "Charge of the battery bank, %",
                 "time of day",
-                "Never below 20 %: the bank would age",
+                "keep above 20\u00a0% or the bank ages",
                 "night",
                 "lowest: 33 % at 8 am",
                 "A mild night, two people, furnace on low.")),
