@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Optional;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.source.Node;
 import org.rigleaf.source.Problems;
@@ -25,7 +26,7 @@ public final class TestRigs {
       if (!problems.none()) {
         throw new ProblemsFound(problems.sorted());
       }
-      return Rig.read(root, Map.of());
+      return Rig.read(root, Optional.empty(), Map.of());
     } catch (ProblemsFound e) {
       throw new AssertionError(e.getMessage(), e);
     }

@@ -1,6 +1,7 @@
 package org.rigleaf.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
@@ -17,7 +18,7 @@ import org.rigleaf.source.Yaml;
 record Profile(Path file, Rig rig, Figures figures, BinderMaker maker) {
 
   /**
-   * Reads a profile.
+   * Reads a profile and the log beside it.
    *
    * @throws ProblemsFound if the profile has problems
    * @throws IOException if the file cannot be read
@@ -25,16 +26,23 @@ record Profile(Path file, Rig rig, Figures figures, BinderMaker maker) {
   static Profile read(Path file) throws ProblemsFound, IOException {
     Problems problems = new Problems();
     Optional<Node> root = Yaml.read(file, file.toString(), problems);
+    Path log = file.resolveSibling(name(file) + ".log.yaml");
+    Optional<Node> notes =
+        Files.exists(log) ? Yaml.read(log, log.toString(), problems) : Optional.empty();
     if (!problems.none()) {
       throw new ProblemsFound(problems.sorted());
     }
-    Rig rig = Rig.read(root.orElseThrow(), Map.of()); // no issued edition yet, so no issued codes
+    Rig rig = Rig.read(root.orElseThrow(), notes, Map.of()); // no issued edition, no issued codes
     Figures figures = Figures.of(rig);
     return new Profile(file, rig, figures, BinderMaker.of(rig, figures, Wording.english()));
   }
 
   /** The file's name without its ending: the folder of its sheets. */
   String name() {
+    return name(file);
+  }
+
+  private static String name(Path file) {
     return file.getFileName().toString().replaceFirst("\\.ya?ml$", "");
   }
 }

@@ -15,9 +15,9 @@ import org.rigleaf.source.Unit;
  * @param inputs what it was worked out from
  */
 public record Figure(String id, Entry entry, Value value, String formula, List<Input> inputs) {
-  /** The one unit of this figure. */
+  /** The one unit of this figure; of one that says a word in place of its number, words. */
   public Unit unit() {
-    return entry.unit();
+    return value instanceof Value.Word ? Unit.WORD : entry.unit();
   }
 
   /**

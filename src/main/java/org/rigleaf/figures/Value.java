@@ -40,6 +40,19 @@ public sealed interface Value {
     }
   }
 
+  /**
+   * A thing of the rig, such as a tank.
+   *
+   * @param id as it stands in figure ids
+   * @param gear its gear id
+   */
+  record Thing(String id, String gear) implements Value {
+    @Override
+    public String data() {
+      return id;
+    }
+  }
+
   /** Ids of loads, in the order of the profile. */
   record Loads(List<String> ids) implements Value {
     @Override

@@ -20,12 +20,14 @@ import org.rigleaf.rig.Rig;
 public final class Filler {
   private final Rig rig;
   private final Figures figures;
+  private final Wording wording;
   private final Places places;
 
   /** A filler for one rig. */
   public Filler(Rig rig, Figures figures, Wording wording) {
     this.rig = rig;
     this.figures = figures;
+    this.wording = wording;
     this.places = new Places(rig, wording);
   }
 
@@ -121,7 +123,11 @@ public final class Filler {
       boolean list = figure.id().endsWith(".never") || figure.id().endsWith(".always");
       return l.ids().stream().map(this::loadName).collect(Collectors.joining(list ? ", " : " + "));
     }
-    return ((Value.Word) value).word().text();
+    if (value instanceof Value.Thing t) {
+      return places.name(t.gear());
+    }
+    String word = ((Value.Word) value).word().text();
+    return wording.find("word-" + word).orElse(word);
   }
 
   /** The printed name of a load by its id part. */

@@ -2,6 +2,7 @@ package org.rigleaf.rig;
 
 import static org.rigleaf.source.Unit.COUNT;
 import static org.rigleaf.source.Unit.FOOT;
+import static org.rigleaf.source.Unit.SHARE;
 
 import java.util.List;
 import java.util.Optional;
@@ -22,7 +23,11 @@ public record Body(
     Optional<Steps> steps,
     Optional<Stabilizers> stabilizers,
     Optional<TongueJack> tongueJack,
-    Optional<Levelling> levelling) {
+    Optional<Levelling> levelling,
+    List<BedEnd> bedEnds,
+    Optional<Gear> liftRoof,
+    Optional<Gear> ramp,
+    Shell shell) {
 
   static Body read(Section s) {
     return new Body(
@@ -32,7 +37,11 @@ public record Body(
         s.group("steps", Steps::read),
         s.group("stabilizers", Stabilizers::read),
         s.group("tongue-jack", TongueJack::read),
-        s.group("levelling", Levelling::read));
+        s.group("levelling", Levelling::read),
+        s.items("bed-ends", "bed end", "name", BedEnd::read),
+        s.group("lift-roof", r -> r.gear(Letter.BODY)),
+        s.group("ramp", r -> r.gear(Letter.BODY)),
+        s.part("shell", Shell::read));
   }
 
   /** What moves a slide. */
@@ -59,6 +68,30 @@ public record Body(
           s.positive("depth", FOOT),
           s.words("switch"),
           s.words("order"));
+    }
+  }
+
+  /** A bed of a folding trailer that is pulled out at one end; reach outward. */
+  public record BedEnd(Gear gear, Fact reach) {
+    static BedEnd read(Section s) {
+      return new BedEnd(s.gear(Letter.BODY), s.positive("reach", FOOT));
+    }
+  }
+
+  /**
+   * How well the body keeps heat: R-values in h ft2 degF / Btu, windows as a share of the walls,
+   * air changes an hour.
+   */
+  public record Shell(
+      Fact walls, Fact roof, Fact floor, Fact windows, Fact windowShare, Fact airChanges) {
+    static Shell read(Section s) {
+      return new Shell(
+          s.bare("walls", COUNT, 0.5, 60),
+          s.bare("roof", COUNT, 0.5, 60),
+          s.bare("floor", COUNT, 0.5, 60),
+          s.bare("windows", COUNT, 0.5, 10),
+          s.between("window-share", SHARE, 0, 0.9),
+          s.between("air-changes", COUNT, 0, 20));
     }
   }
 

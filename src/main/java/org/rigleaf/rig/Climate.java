@@ -31,12 +31,49 @@ public record Climate(
         s.group("range", Range::read));
   }
 
-  /** The ducted propane furnace. */
-  public record Furnace(Gear gear, Fact input, Fact blower, Optional<Gear> thermostat) {
+  /** How a furnace gives its heat. */
+  public enum FurnaceKind implements Choice {
+    DUCTED,
+    WALL,
+    AIR_HEATER,
+    COMBINATION,
+    HYDRONIC
+  }
+
+  /** What a furnace burns. */
+  public enum FurnaceFuel implements Choice {
+    LP,
+    DIESEL,
+    GASOLINE
+  }
+
+  /**
+   * The furnace.
+   *
+   * @param fuel empty if nobody said; {@link #burns} then says propane, as of the usual furnace
+   * @param input Btu/h that it burns
+   * @param output Btu/h that reach the room, where the maker gives that
+   */
+  public record Furnace(
+      Gear gear,
+      Optional<FurnaceKind> kind,
+      Optional<FurnaceFuel> fuel,
+      Fact input,
+      Fact output,
+      Fact blower,
+      Optional<Gear> thermostat) {
+    /** True if it burns this. */
+    public boolean burns(FurnaceFuel what) {
+      return fuel.orElse(FurnaceFuel.LP) == what;
+    }
+
     static Furnace read(Section s) {
       return new Furnace(
           s.gear(Letter.CLIMATE),
+          s.choice("kind", FurnaceKind.class),
+          s.choice("fuel", FurnaceFuel.class),
           s.positive("input", BTU_PER_HOUR),
+          s.positive("output", BTU_PER_HOUR),
           s.draw("blower"),
           s.group("thermostat", t -> t.gear(Letter.CLIMATE)));
     }

@@ -32,6 +32,7 @@ import org.rigleaf.source.Unit;
  * @param panel the breaker and fuse panel
  * @param outlets outlets worth naming
  * @param batteries the house bank
+ * @param otherBanks banks beside it, such as the engine battery
  * @param disconnect the battery switch
  * @param converter charger that makes 12 V from 120 V
  * @param solar panels and their controller
@@ -49,6 +50,7 @@ public record Electric(
     Optional<Gear> panel,
     List<Outlet> outlets,
     Optional<Batteries> batteries,
+    List<OtherBank> otherBanks,
     Optional<Disconnect> disconnect,
     Optional<Converter> converter,
     Optional<Solar> solar,
@@ -67,6 +69,7 @@ public record Electric(
         s.group("panel", p -> p.gear(Letter.ELECTRICITY)),
         s.items("outlets", "outlet", "name", Outlet::read),
         s.group("batteries", Batteries::read),
+        s.items("other-banks", "other bank", "name", OtherBank::read),
         s.group("disconnect", Disconnect::read),
         s.group("converter", Converter::read),
         s.group("solar", Solar::read),
@@ -195,6 +198,7 @@ public record Electric(
    * @param inSeries batteries in one string
    * @param strings strings side by side
    * @param usable share of the energy one may take out, if the keeper sets it
+   * @param peukert exponent of the loss at high current, from the maker's sheet
    */
   public record Batteries(
       Gear gear,
@@ -208,7 +212,8 @@ public record Electric(
       Answer heated,
       Fact chargeLimit,
       Fact dischargeLimit,
-      Fact usable) {
+      Fact usable,
+      Fact peukert) {
     static Batteries read(Section s) {
       Gear gear = s.gear(Letter.ELECTRICITY);
       Each each = s.part("each", Each::read);
@@ -224,7 +229,8 @@ public record Electric(
           s.yes("heated"),
           s.positive("charge-limit", AMPERE_UNIT),
           s.positive("discharge-limit", AMPERE_UNIT),
-          s.between("usable", SHARE, 0.01, 1));
+          s.between("usable", SHARE, 0.01, 1),
+          s.bare("peukert", COUNT, 1, 1.5));
     }
 
     private record Each(Fact voltage, Fact capacity, Fact ratedHours) {
@@ -234,6 +240,13 @@ public record Electric(
             s.positive("capacity", AMPERE_HOUR),
             s.positive("rated-hours", COUNT));
       }
+    }
+  }
+
+  /** A bank beside the house bank: the engine battery, or one of other volts; what it feeds. */
+  public record OtherBank(Batteries bank, List<Reference> feeds) {
+    static OtherBank read(Section s) {
+      return new OtherBank(Batteries.read(s), s.references("feeds"));
     }
   }
 
@@ -297,12 +310,17 @@ public record Electric(
     }
   }
 
-  /** The inverter: watts it can give for hours, watts it takes when idle, what it feeds. */
+  /**
+   * The inverter: watts it can give for hours, watts it takes when idle, what it feeds.
+   *
+   * @param on hours a day that it is switched on
+   */
   public record Inverter(
       Gear gear,
       Fact output,
       Fact surge,
       Fact idle,
+      Fact on,
       Fact efficiency,
       Fact fuse,
       List<Reference> feeds,
@@ -313,6 +331,7 @@ public record Electric(
           s.positive("output", WATT_UNIT),
           s.positive("surge", WATT_UNIT),
           s.notNegative("idle", WATT_UNIT),
+          s.between("on", HOUR_UNIT, 0, 24),
           s.between("efficiency", SHARE, 0.3, 1),
           s.positive("fuse", AMPERE_UNIT),
           s.references("feeds"),

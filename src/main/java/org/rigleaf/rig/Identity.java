@@ -31,11 +31,13 @@ public record Identity(
     Fact wheelbase,
     Fact jack,
     Fact track,
-    Fact belted) {
+    Fact belted,
+    Place seats) {
 
   static Identity read(Section s) {
     Fact[] body =
         s.part("body", b -> new Fact[] {b.notNegative("starts", FOOT), b.positive("length", FOOT)});
+    Seats seats = s.part("seats", Seats::read);
     return new Identity(
         s.required("name"),
         s.requiredChoice("kind", RigKind.class),
@@ -50,6 +52,13 @@ public record Identity(
         s.positive("wheelbase", FOOT),
         s.notNegative("jack", FOOT),
         s.between("track", FOOT, 3, 10),
-        s.part("seats", b -> b.between("belted", COUNT, 1, 20)));
+        seats.belted(),
+        seats.place());
+  }
+
+  private record Seats(Fact belted, Place place) {
+    static Seats read(Section s) {
+      return new Seats(s.between("belted", COUNT, 1, 20), s.place());
+    }
   }
 }

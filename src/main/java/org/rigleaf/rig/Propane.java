@@ -1,6 +1,7 @@
 package org.rigleaf.rig;
 
 import static org.rigleaf.source.Unit.GALLON;
+import static org.rigleaf.source.Unit.INCH;
 import static org.rigleaf.source.Unit.POUND;
 import static org.rigleaf.source.Unit.YEAR_UNIT;
 
@@ -82,12 +83,15 @@ public record Propane(
   }
 
   /** A tank built into the rig: pounds it takes, or its water gallons. */
-  public record Tank(Gear gear, Fact holds, Fact waterGallons, Optional<Gear> valve) {
+  public record Tank(
+      Gear gear, Fact holds, Fact waterGallons, Fact diameter, Fact length, Optional<Gear> valve) {
     static Tank read(Section s) {
       return new Tank(
           s.gear(Letter.PROPANE),
           s.positive("holds", POUND),
           s.positive("water-gallons", GALLON),
+          s.positive("diameter", INCH),
+          s.positive("length", INCH),
           s.group("valve", v -> v.gear(Letter.PROPANE)));
     }
   }

@@ -43,6 +43,7 @@ public record Rig(
     Safety safety,
     Limits limits,
     List<String> houseRules,
+    Log log,
     Map<String, Fact> facts,
     Map<String, String> texts,
     Set<String> traits,
@@ -53,16 +54,19 @@ public record Rig(
    * Binds a profile.
    *
    * @param root what the file holds
+   * @param log the log beside it; empty if there is none
    * @param issued codes by gear id of the last issued edition; empty before the first
    * @throws ProblemsFound with every problem of the profile
    */
-  public static Rig read(Node root, Map<String, String> issued) throws ProblemsFound {
+  public static Rig read(Node root, Optional<Node> log, Map<String, String> issued)
+      throws ProblemsFound {
     Reading reading = new Reading(false);
-    if (!(root instanceof Node.Mapping map)) {
-      reading.problems.add(root.at(), "", "a profile is keys with values", "start with 'rig:'");
-      throw new ProblemsFound(reading.problems.sorted());
+    Fields profile = top(root, "a profile is keys with values", "start with 'rig:'", reading);
+    Fields notes = Fields.none("", reading.problems);
+    if (log.isPresent()) {
+      notes = top(log.get(), "a log is keys with values", "start with 'last-done:'", reading);
     }
-    Rig rig = bind(new Fields(map, "", reading.problems), reading, issued);
+    Rig rig = bind(profile, notes, reading, issued);
     checkReferences(reading);
     if (!reading.problems.none()) {
       throw new ProblemsFound(reading.problems.sorted());
@@ -70,25 +74,40 @@ public record Rig(
     return rig;
   }
 
+  private static Fields top(Node node, String wrong, String cure, Reading reading)
+      throws ProblemsFound {
+    if (node instanceof Node.Mapping map) {
+      return new Fields(map, "", reading.problems);
+    }
+    reading.problems.add(node.at(), "", wrong, cure);
+    throw new ProblemsFound(reading.problems.sorted());
+  }
+
+  private static void blank(Reading reading) {
+    Fields none = Fields.none("", new Problems());
+    bind(none, none, reading, Map.of());
+  }
+
   /**
    * Every trait that some profile could have: the paths, yes-keys and enum values of the format.
    */
   public static Set<String> possibleTraits() {
     Reading reading = new Reading(true);
-    bind(Fields.none("", new Problems()), reading, Map.of());
+    blank(reading);
     return Collections.unmodifiableSet(new LinkedHashSet<>(reading.traits));
   }
 
   /** Gear ids by list or section path, without the items' own parts, that the format knows. */
   public static Set<String> possibleGear() {
     Reading reading = new Reading(true);
-    bind(Fields.none("", new Problems()), reading, Map.of());
+    blank(reading);
     Set<String> types = new LinkedHashSet<>();
     reading.gear.forEach(g -> types.add(g.type()));
     return types;
   }
 
-  private static Rig bind(Fields fields, Reading reading, Map<String, String> issued) {
+  private static Rig bind(
+      Fields fields, Fields notes, Reading reading, Map<String, String> issued) {
     Section s = new Section(fields, "", reading, Optional.empty());
     Identity identity = s.part("rig", Identity::read);
     Rig rig =
@@ -110,12 +129,14 @@ public record Rig(
             s.part("safety", Safety::read),
             s.part("limits", Limits::read),
             s.list("house-rules"),
+            Log.read(new Section(notes, "", reading, Optional.empty())),
             Collections.unmodifiableMap(new LinkedHashMap<>(reading.facts)),
             Collections.unmodifiableMap(new LinkedHashMap<>(reading.texts)),
             Collections.unmodifiableSet(new LinkedHashSet<>(reading.traits)),
             List.copyOf(reading.gear),
             Codes.assign(reading.gear, issued));
     fields.finish();
+    notes.finish();
     return rig;
   }
 

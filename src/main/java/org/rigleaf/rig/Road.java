@@ -4,6 +4,7 @@ import static org.rigleaf.source.Unit.COUNT;
 import static org.rigleaf.source.Unit.FOOT;
 import static org.rigleaf.source.Unit.GALLON;
 import static org.rigleaf.source.Unit.INCH;
+import static org.rigleaf.source.Unit.MILE;
 import static org.rigleaf.source.Unit.MILE_PER_HOUR;
 import static org.rigleaf.source.Unit.POUND;
 import static org.rigleaf.source.Unit.PSI;
@@ -30,7 +31,9 @@ public record Road(
     Optional<Hitch> hitch,
     Optional<BrakeKind> brakes,
     Optional<Breakaway> breakaway,
-    Optional<TowVehicle> towVehicle) {
+    Optional<TowVehicle> towVehicle,
+    Optional<Towed> towed,
+    List<Fact> torqueChecks) {
 
   static Road read(Section s) {
     return new Road(
@@ -42,7 +45,9 @@ public record Road(
         s.group("hitch", Hitch::read),
         s.part("brakes", b -> b.choice("kind", BrakeKind.class)),
         s.group("breakaway", Breakaway::read),
-        s.group("tow-vehicle", TowVehicle::read));
+        s.group("tow-vehicle", TowVehicle::read),
+        s.group("towed", Towed::read),
+        s.quantities("torque-checks", MILE));
   }
 
   /** Motor fuel. */
@@ -69,13 +74,19 @@ public record Road(
     }
   }
 
+  /** What the unloaded weight counts in; by the US rule full propane, unless nothing. */
+  public enum UnloadedWith implements Choice {
+    LP,
+    NOTHING
+  }
+
   /** Label weights. */
   public record Weights(
       Fact gvwr,
       Fact gcwr,
       Fact cargoLabel,
       Fact unloaded,
-      List<String> unloadedIncludes,
+      List<UnloadedWith> unloadedIncludes,
       Fact hitchUnloaded,
       List<Fact> axleRatings,
       AxleWeight front,
@@ -86,7 +97,7 @@ public record Road(
           s.positive("gcwr", POUND),
           s.positive("cargo-label", POUND),
           s.positive("unloaded", POUND),
-          s.list("unloaded-includes"),
+          s.choices("unloaded-includes", UnloadedWith.class),
           s.positive("hitch-unloaded", POUND),
           s.quantities("axle-ratings", POUND),
           s.part("front", AxleWeight::read),
@@ -163,7 +174,13 @@ public record Road(
     }
   }
 
-  /** The tow vehicle. */
+  /**
+   * The tow vehicle, or the truck that carries a camper.
+   *
+   * @param weighs pounds, full of fuel and empty of people and load
+   * @param rearWeighs the rear axle on a scale with people and load aboard, nothing hitched
+   * @param overhang from the rear axle back to the ball
+   */
   public record TowVehicle(
       Optional<String> name,
       Fact gvwr,
@@ -176,7 +193,9 @@ public record Road(
       Fact hitchHardware,
       Fact rearRating,
       Fact rearWeighs,
-      Fact length) {
+      Fact length,
+      Fact wheelbase,
+      Fact overhang) {
     static TowVehicle read(Section s) {
       Fact[] rear =
           s.part(
@@ -194,7 +213,22 @@ public record Road(
           s.notNegative("hitch-hardware", POUND),
           rear[0],
           rear[1],
-          s.positive("length", FOOT));
+          s.positive("length", FOOT),
+          s.positive("wheelbase", FOOT),
+          s.notNegative("overhang", FOOT));
+    }
+  }
+
+  /** What a motorhome tows: a car on its own wheels, or a trailer that rests on the hitch. */
+  public record Towed(
+      Gear gear, Fact weighs, Fact hitchWeight, Fact length, Optional<BrakeKind> brakes) {
+    static Towed read(Section s) {
+      return new Towed(
+          s.gear(Letter.ROAD),
+          s.positive("weighs", POUND),
+          s.notNegative("hitch-weight", POUND),
+          s.positive("length", FOOT),
+          s.choice("brakes", BrakeKind.class));
     }
   }
 }

@@ -296,6 +296,21 @@ public final class Section {
     return date;
   }
 
+  /** Days by keys of the keeper's own, such as the tasks of a log. */
+  public Map<String, PartialDate> dates(String key) {
+    mark(key);
+    Map<String, PartialDate> days = new LinkedHashMap<>();
+    if (fields.has(key)) {
+      fields.group(key).ifPresent(g -> datesOf(g, days));
+    }
+    return days;
+  }
+
+  private void datesOf(Fields group, Map<String, PartialDate> days) {
+    Section s = new Section(group, group.path(), reading, Optional.empty());
+    group.keys().forEach(k -> s.date(k).ifPresent(d -> days.put(k, d)));
+  }
+
   /** Yes, no or unknown. */
   public Answer yes(String key) {
     Optional<Node.Text> text = unmarked(key);

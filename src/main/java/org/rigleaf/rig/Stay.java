@@ -6,6 +6,7 @@ import static org.rigleaf.source.Unit.FAHRENHEIT;
 import static org.rigleaf.source.Unit.FOOT;
 import static org.rigleaf.source.Unit.GALLON;
 import static org.rigleaf.source.Unit.GALLON_PER_MINUTE;
+import static org.rigleaf.source.Unit.HOUR_UNIT;
 import static org.rigleaf.source.Unit.MINUTE_UNIT;
 
 import java.time.Month;
@@ -23,12 +24,14 @@ import java.util.Optional;
  * </pre>
  *
  * @param hookUps supplies at the site
+ * @param generator hours a day that it runs
+ * @param towVehicle the one of this trip, if another than the rig's usual one
  * @param sunshine share of the possible sunshine, one value or twelve from January
  */
 public record Stay(
     Fact people,
     Fact nights,
-    List<String> hookUps,
+    List<HookUp> hookUps,
     Fact low,
     Fact high,
     Fact inside,
@@ -36,7 +39,9 @@ public record Stay(
     Fact elevation,
     List<Fact> sunshine,
     Optional<Month> month,
-    Habits habits) {
+    Fact generator,
+    Habits habits,
+    Optional<Road.TowVehicle> towVehicle) {
 
   static Stay read(Section s) {
     Fact[] outside =
@@ -50,7 +55,7 @@ public record Stay(
     return new Stay(
         s.between("people", COUNT, 1, 20),
         s.between("nights", COUNT, 1, 365),
-        s.list("hook-ups"),
+        s.choices("hook-ups", HookUp.class),
         outside[0],
         outside[1],
         s.between("inside", FAHRENHEIT, 40, 90),
@@ -58,7 +63,16 @@ public record Stay(
         ground.elevation(),
         ground.sunshine(),
         s.month("month"),
-        s.part("habits", Habits::read));
+        s.between("generator", HOUR_UNIT, 0, 24),
+        s.part("habits", Habits::read),
+        s.group("tow-vehicle", Road.TowVehicle::read));
+  }
+
+  /** A supply at the site. */
+  public enum HookUp implements Choice {
+    ELECTRIC,
+    WATER,
+    SEWER
   }
 
   private record Ground(Fact latitude, Fact elevation, List<Fact> sunshine) {

@@ -1,6 +1,7 @@
 package org.rigleaf.rig;
 
 import static org.rigleaf.source.Unit.GALLON;
+import static org.rigleaf.source.Unit.GALLON_PER_MINUTE;
 
 import java.util.List;
 import java.util.Optional;
@@ -40,11 +41,14 @@ public record Waste(
     PORTABLE
   }
 
-  /** The toilet; flush in gallons. */
-  public record Toilet(Gear gear, Optional<ToiletKind> kind, Fact flush) {
+  /** The toilet; flush in gallons; a cassette or portable one holds its own waste. */
+  public record Toilet(Gear gear, Optional<ToiletKind> kind, Fact flush, Fact holds) {
     static Toilet read(Section s) {
       return new Toilet(
-          s.gear(Letter.DRAINS), s.choice("kind", ToiletKind.class), s.positive("flush", GALLON));
+          s.gear(Letter.DRAINS),
+          s.choice("kind", ToiletKind.class),
+          s.positive("flush", GALLON),
+          s.positive("holds", GALLON));
     }
   }
 
@@ -62,24 +66,38 @@ public record Waste(
     }
   }
 
+  /** The inlet that rinses the black tank; flow at the site's tap. */
+  public record FlushInlet(Gear gear, Fact flow) {
+    static FlushInlet read(Section s) {
+      return new FlushInlet(s.gear(Letter.DRAINS), s.positive("flow", GALLON_PER_MINUTE));
+    }
+  }
+
   /** The black tank. */
-  public record Black(Gear gear, Fact holds, Optional<Gear> flushInlet, Optional<Handle> handle) {
+  public record Black(
+      Gear gear, Fact holds, Optional<FlushInlet> flushInlet, Optional<Handle> handle) {
     static Black read(Section s) {
       return new Black(
           s.gear(Letter.DRAINS),
           s.positive("holds", GALLON),
-          s.group("flush-inlet", f -> f.gear(Letter.DRAINS)),
+          s.group("flush-inlet", FlushInlet::read),
           s.group("handle", Handle::read));
     }
   }
 
+  /** Where waste water comes from. */
+  public enum Drain implements Choice {
+    KITCHEN,
+    BATH
+  }
+
   /** A gray tank and what drains into it. */
-  public record Gray(Gear gear, Fact holds, List<String> drains, Optional<Handle> handle) {
+  public record Gray(Gear gear, Fact holds, List<Drain> drains, Optional<Handle> handle) {
     static Gray read(Section s) {
       return new Gray(
           s.gear(Letter.DRAINS),
           s.positive("holds", GALLON),
-          s.list("drains"),
+          s.choices("drains", Drain.class),
           s.group("handle", Handle::read));
     }
   }

@@ -49,11 +49,14 @@ public record Water(
     PRESSURE
   }
 
-  /** The filler; a pressure fill has a valve with named positions. */
-  public record Fill(Gear gear, Optional<FillStyle> style, Optional<Valve> valve) {
+  /** The filler; a pressure fill has a valve with named positions; flow at the site's tap. */
+  public record Fill(Gear gear, Optional<FillStyle> style, Fact flow, Optional<Valve> valve) {
     static Fill read(Section s) {
       return new Fill(
-          s.gear(Letter.WATER), s.choice("style", FillStyle.class), s.group("valve", Valve::read));
+          s.gear(Letter.WATER),
+          s.choice("style", FillStyle.class),
+          s.positive("flow", GALLON_PER_MINUTE),
+          s.group("valve", Valve::read));
     }
   }
 

@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
 import org.rigleaf.rig.Gear;
@@ -37,7 +38,8 @@ final class RandomRigs {
     Problems problems = new Problems();
     byte[] bytes = yaml.getBytes(StandardCharsets.UTF_8);
     try {
-      return Rig.read(Yaml.read(bytes, "test.yaml", problems).orElseThrow(), Map.of());
+      return Rig.read(
+          Yaml.read(bytes, "test.yaml", problems).orElseThrow(), Optional.empty(), Map.of());
     } catch (ProblemsFound e) {
       throw new AssertionError(e.getMessage() + "\n" + yaml, e);
     }

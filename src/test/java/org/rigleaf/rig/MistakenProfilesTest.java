@@ -48,7 +48,7 @@ class MistakenProfilesTest {
       return problems.sorted();
     }
     try {
-      Rig.read(root.orElseThrow(), Map.of());
+      Rig.read(root.orElseThrow(), Optional.empty(), Map.of());
       return List.of();
     } catch (ProblemsFound e) {
       return e.problems();

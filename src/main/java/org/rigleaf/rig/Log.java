@@ -1,0 +1,52 @@
+package org.rigleaf.rig;
+
+import static org.rigleaf.source.Unit.COUNT;
+import static org.rigleaf.source.Unit.HOUR_UNIT;
+import static org.rigleaf.source.Unit.POUND;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.rigleaf.source.PartialDate;
+
+/**
+ * What changes without a new edition, from the file beside the profile.
+ *
+ * <pre>
+ * last-done: {wheel-bearings: 2026-04}
+ * readings: {miles: 18240, generator-hours: 61}
+ * weighed: {date: 2026-05-01, axles: 4980 lb, hitch: 640 lb}
+ * </pre>
+ *
+ * @param lastDone day a task was last done, by the task
+ * @param weighed the last time on a scale
+ */
+public record Log(
+    Map<String, PartialDate> lastDone, Optional<Readings> readings, Optional<Weighed> weighed) {
+  static Log read(Section s) {
+    return new Log(
+        s.dates("last-done"),
+        s.group("readings", Readings::read),
+        s.group("weighed", Weighed::read));
+  }
+
+  /** What the meters show. */
+  public record Readings(Fact miles, Fact generatorHours) {
+    static Readings read(Section s) {
+      return new Readings(
+          s.bare("miles", COUNT, 0, 2_000_000), s.bare("generator-hours", HOUR_UNIT, 0, 100_000));
+    }
+  }
+
+  /**
+   * A scale's reading, ready for the road.
+   *
+   * @param axles pounds on all axles of a trailer together, or on each, front to rear
+   * @param hitch pounds on the ball or the pin
+   */
+  public record Weighed(Optional<PartialDate> date, List<Fact> axles, Fact hitch) {
+    static Weighed read(Section s) {
+      return new Weighed(s.date("date"), s.quantities("axles", POUND), s.positive("hitch", POUND));
+    }
+  }
+}
