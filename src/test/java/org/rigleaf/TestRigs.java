@@ -19,17 +19,30 @@ public final class TestRigs {
 
   /** A rig from the text of a profile that must be right. */
   public static Rig of(String yaml) {
+    return read(yaml, Optional.empty());
+  }
+
+  /** A rig from the texts of a profile and its log. */
+  public static Rig of(String yaml, String log) {
+    return read(yaml, Optional.of(log));
+  }
+
+  private static Rig read(String yaml, Optional<String> log) {
     try {
       Problems problems = new Problems();
-      Node root =
-          Yaml.read(yaml.getBytes(StandardCharsets.UTF_8), "test.yaml", problems).orElse(null);
+      Optional<Node> root = node(yaml, "test.yaml", problems);
+      Optional<Node> notes = log.flatMap(l -> node(l, "test.log.yaml", problems));
       if (!problems.none()) {
         throw new ProblemsFound(problems.sorted());
       }
-      return Rig.read(root, Optional.empty(), Map.of());
+      return Rig.read(root.orElse(null), notes, Map.of());
     } catch (ProblemsFound e) {
       throw new AssertionError(e.getMessage(), e);
     }
+  }
+
+  private static Optional<Node> node(String yaml, String file, Problems problems) {
+    return Yaml.read(yaml.getBytes(StandardCharsets.UTF_8), file, problems);
   }
 
   /** A rig of the demo fleet. */

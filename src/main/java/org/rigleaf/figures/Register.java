@@ -33,6 +33,10 @@ public final class Register {
                 LpLife.ENTRIES,
                 Cylinders.ENTRIES,
                 Ground.ENTRIES,
+                Weights.ENTRIES,
+                Balance.ENTRIES,
+                Axles.ENTRIES,
+                Tow.ENTRIES,
                 Tires.ENTRIES)
             .flatMap(List::stream)
             .toList();

@@ -43,8 +43,9 @@ public final class Tires {
    *
    * @param number the axle, counted from the front; the part of the figure's id
    * @param tires what the profile says of them
+   * @param axles how many axles that speaks of; its count is of all of them together
    */
-  public record AxleTires(int number, Road.Tires tires) {
+  public record AxleTires(int number, Road.Tires tires, int axles) {
     /** The number as it stands in figure ids. */
     public String part() {
       return Integer.toString(number);
@@ -58,8 +59,9 @@ public final class Tires {
         .sorted(Comparator.comparingInt(Tires::place))
         .forEach(
             tires -> {
-              for (int i = axles(tires, rig); i > 0; i--) {
-                all.add(new AxleTires(all.size() + 1, tires));
+              int axles = axles(tires, rig);
+              for (int i = axles; i > 0; i--) {
+                all.add(new AxleTires(all.size() + 1, tires, axles));
               }
             });
     return all;

@@ -6,21 +6,25 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.DoublePredicate;
 import org.rigleaf.figures.Amounts;
 import org.rigleaf.figures.Figure;
 import org.rigleaf.figures.Figures;
 import org.rigleaf.figures.Value;
+import org.rigleaf.figures.Weights;
 import org.rigleaf.rig.Answer;
 import org.rigleaf.rig.Climate;
 import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Fact;
+import org.rigleaf.rig.Ids;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.rig.Safety;
 import org.rigleaf.rig.TypicalValues;
+import org.rigleaf.source.Unit;
 
 /**
- * Finds what needs attention: kit that is missing or past its date, loads that never run. Dates
- * count from the edition, never from a clock.
+ * Finds what needs attention: kit that is missing or past its date, loads that never run, weights
+ * beyond a rating. Dates count from the edition, never from a clock.
  */
 public final class Findings {
   private final Rig rig;
@@ -43,6 +47,7 @@ public final class Findings {
     rig.edition().date().ifPresent(findings::dates);
     findings.loads();
     rig.electric().generator().ifPresent(findings::starting);
+    findings.weights();
     return findings.found.stream()
         .sorted(Comparator.comparing(f -> !f.severity().equals("safety")))
         .toList();
@@ -128,6 +133,38 @@ public final class Findings {
                                           load,
                                           Map.of("name", guide.filler().loadName(load)))));
             });
+  }
+
+  /**
+   * Weights beyond what label, axle, tire or tow vehicle allow, and a hitch that is badly loaded.
+   */
+  private void weights() {
+    each("weight.margin", v -> v < 0, "cargo-too-heavy");
+    each("axle.<n>.margin", v -> v < 0, "axle-overloaded");
+    each("tire.<n>.margin", v -> v < 0, "tires-overloaded");
+    each("tow.payload", v -> v < 0, "payload-too-small");
+    each("tow.rear-axle", v -> v < 0, "rear-axle-overloaded");
+    each("tow.combined", v -> v < 0, "combined-too-heavy");
+    each("hitch.share", v -> guide.has("ball-coupled") && (v < 10 || v > 15), "hitch-share-ball");
+    each("hitch.share", v -> guide.has("pin-coupled") && (v < 15 || v > 25), "hitch-share-pin");
+    Weights.conflictingSum(rig)
+        .ifPresent(
+            sum ->
+                add(
+                    "cargo-label-conflict",
+                    "weight.cargo",
+                    Map.of("sum", Amounts.text(sum, Unit.POUND))));
+  }
+
+  /** A finding for every figure of this pattern whose number is wrong. */
+  private void each(String pattern, DoublePredicate wrong, String finding) {
+    for (Figure f : figures.all()) {
+      if (f.entry().pattern().equals(pattern) && wrong.test(f.number())) {
+        String id = f.id().replaceFirst("\\.margin$", "");
+        String over = Amounts.text(Math.abs(f.number()), f.unit());
+        add(finding, id, Map.of("axle", Ids.last(id), "over", over));
+      }
+    }
   }
 
   /** Motors that want more watts to start than the generator's surge. */

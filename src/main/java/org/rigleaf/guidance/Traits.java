@@ -45,6 +45,8 @@ public final class Traits {
         "auto-jacks",
         rig -> rig.has("body.levelling.kind.hydraulic") || rig.has("body.levelling.kind.electric"));
     all.put("propane-flame", Traits::flame);
+    all.put("tow-vehicle-wanted", rig -> rig.identity().kind().towable() && !vehicleKnown(rig));
+    all.put("truck-wanted", rig -> rig.has("rig.kind.truck-camper") && !vehicleKnown(rig));
     return all;
   }
 
@@ -120,6 +122,10 @@ public final class Traits {
 
   private static boolean sewered(Rig rig) {
     return rig.has("waste.black") || rig.has("waste.gray");
+  }
+
+  private static boolean vehicleKnown(Rig rig) {
+    return rig.has("road.tow-vehicle") || rig.has("stay.tow-vehicle");
   }
 
   private static boolean flame(Rig rig) {

@@ -569,7 +569,14 @@ public final class Section {
           "write 'street 19 ft up 3 ft' or 'street rear'; faces: front street rear curb roof under inside";
       fields.problem(at.get().at(), "at", "'" + at.get().value() + "' is not a place", cure);
     }
+    spot.flatMap(Spot::aft).ifPresent(aft -> keepAft(at.get(), aft));
     return new Place(words, spot);
+  }
+
+  /** Keeps how far along its face a measured place is, for the moments of weights. */
+  private void keepAft(Node.Text at, double feet) {
+    Fact.Given given = new Fact.Given(at.at());
+    keep("at", new Fact(fields.pathOf("at"), at.value(), feet, Unit.FOOT, given));
   }
 
   // ---- traits

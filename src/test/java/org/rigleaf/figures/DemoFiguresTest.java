@@ -49,6 +49,16 @@ class DemoFiguresTest {
       level.nose.1 | 2.8714 | in | (13.5 + 16.25) / 2 - 1.16667 = 13.7083 ft = 164.5 in x 0.0174551
       level.nose.6 | 17.290 | in | 164.5 x 0.105104
       clearance.height | 11.25 | ft | 10.75 + 0.5
+      weight.cargo | 1550 | lb | the label
+      weight.water | 962.8 | lb | 42 + 30 + 38 + 6 = 116 gal x 8.3
+      weight.margin | 1144 | lb | 1550 - 240 - 348.6 / 3 - 49.8
+      hitch.weight | 646.246 | lb | 590 + (240 x 0.875 + 116.2 x 2.875 + 49.8 x 5.875) / 14.875
+      hitch.share | 11.8447 | percent | 646.246 / (5050 + 240 + 116.2 + 49.8 = 5456)
+      axle.1.load | 2404.877 | lb | (5456 - 646.246) / 2
+      axle.2.margin | 1095.123 | lb | 3500 - 2404.877
+      tire.1.margin | 1675.123 | lb | 2 x 2040 - 2404.877
+      tow.payload | 358.754 | lb | 1560 - 340 - 120 - 95 - 646.246
+      tow.combined | 3489 | lb | 15,000 - 5500 - 340 - 120 - 95 - 5456
       tire.1.age | 4.0794 | y | 2022-04-03 to 2026-05-02, 1490 days / 365.25
       tire.2.replace | 2028 | y | 2022 + 6
       """;
@@ -79,6 +89,8 @@ class DemoFiguresTest {
       level.side.2 | 2.4444 | in | 70 in x 0.0349208
       level.nose.2 | 6.7746 | in | 16 ft 2 in = 194 in x 0.0349208
       clearance.height | 11.75 | ft | 11.25 + 0.5
+      weight.cargo | 3000 | lb | 14,500 - (3900 + 7600)
+      weight.water | 1012.6 | lb | 39 + 27 + 22 + 28 + 6 = 122 gal x 8.3
       tire.1.age | 7.1266 | y | 2019-03-03 to 2026-04-18, 2603 days / 365.25
       tire.1.replace | 2025 | y | 2019 + 6
       tire.2.replace | 2029 | y | 2023 + 6
@@ -108,7 +120,12 @@ class DemoFiguresTest {
             "lp.cylinder-1.fill",
             "lp.tank.full-weight",
             "lp.generator.life",
-            "level.nose.6"));
+            "level.nose.6",
+            "weight.margin",
+            "hitch.weight",
+            "axle.1.load",
+            "tow.payload",
+            "tow.combined"));
   }
 
   private static List<String> present(Figures figures, String... ids) {
