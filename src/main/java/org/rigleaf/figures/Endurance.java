@@ -31,6 +31,9 @@ final class Endurance {
       Entry.of("bank.night", PERCENT_SHARE, SECOND_DERIVATION, SOURCE + "; 20:00 to 08:00")
           .rows(Endurance::night);
 
+  static final Entry BANK_HOUR =
+      Entry.of("bank.hour.<hour>", PERCENT_SHARE, SECOND_DERIVATION, SOURCE).rows(Endurance::hours);
+
   static final Entry TANK_DAYS =
       Entry.of("tank.<id>.endurance", DAY_UNIT, SECOND_DERIVATION, SOURCE)
           .rows(
@@ -62,7 +65,16 @@ final class Endurance {
 
   static final List<Entry> ENTRIES =
       List.of(
-          BANK_DAYS, BANK_NIGHT, TANK_DAYS, TWO_THIRDS, LP_DAYS, FUEL_DAYS, MIDNIGHT, MILD, COLD);
+          BANK_DAYS,
+          BANK_NIGHT,
+          BANK_HOUR,
+          TANK_DAYS,
+          TWO_THIRDS,
+          LP_DAYS,
+          FUEL_DAYS,
+          MIDNIGHT,
+          MILD,
+          COLD);
 
   private Endurance() {}
 
@@ -103,6 +115,19 @@ final class Endurance {
       rows.number(
           "100 × least of the first night ÷ {energy}",
           in -> 100 * run(bank, rig, in).leastOfFirstNight() / in.of("energy", Batteries.ENERGY));
+    }
+  }
+
+  /** The charge through the first day and night, by hours after 15:00. */
+  private static void hours(Rig rig, Rows rows) {
+    for (Stores.Kind bank : kinds(rig, k -> k.id().equals("bank"))) {
+      for (int hour = 0; hour <= Hours.DAY; hour++) {
+        int entry = hour;
+        rows.number(
+            "100 × charge at the end of the hour ÷ {energy}",
+            in -> 100 * run(bank, rig, in).level()[entry] / in.of("energy", Batteries.ENERGY),
+            Integer.toString(hour));
+      }
     }
   }
 
