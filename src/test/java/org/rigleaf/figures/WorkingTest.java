@@ -32,8 +32,8 @@ class WorkingTest {
           .collect(Collectors.toSet());
 
   private static List<Figure> figures() {
-    List<Rig> rigs = List.of(TestRigs.demo("sedge"), TestRigs.demo("cattail"), TestRigs.smallest());
-    return rigs.stream()
+    Stream<Rig> fleet = TestRigs.fleet().map(TestRigs::demo);
+    return Stream.concat(fleet, Stream.of(TestRigs.smallest()))
         .flatMap(r -> Figures.of(r).all().stream())
         .filter(f -> THESE.contains(f.entry()))
         .toList();
