@@ -68,7 +68,7 @@ final class LpLife {
   }
 
   /** An absorption refrigerator of which nobody says what it runs on has a burner. */
-  private static boolean onPropane(Climate.Refrigerator refrigerator) {
+  static boolean onPropane(Climate.Refrigerator refrigerator) {
     boolean absorption =
         refrigerator.kind().filter(Climate.RefrigeratorKind.ABSORPTION::equals).isPresent();
     return refrigerator.runsOn().isEmpty()
