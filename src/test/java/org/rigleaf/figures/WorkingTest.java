@@ -37,16 +37,15 @@ class WorkingTest {
           .collect(Collectors.toSet());
 
   private static List<Figure> figures() {
-    List<Rig> rigs =
-        List.of(
-            TestRigs.demo("sedge"),
-            TestRigs.demo("cattail"),
+    Stream<Rig> fleet = TestRigs.fleet().map(TestRigs::demo);
+    Stream<Rig> others =
+        Stream.of(
             TestRigs.smallest(),
             TestRigs.of(BalanceTest.MOTORHOME),
             TestRigs.of(BalanceTest.TRAILER),
             TestRigs.of(TowTest.CAMPER),
             TestRigs.of(TowTest.FIFTH_WHEEL, TowTest.WEIGHED));
-    return rigs.stream()
+    return Stream.concat(fleet, others)
         .flatMap(r -> Figures.of(r).all().stream())
         .filter(f -> THESE.contains(f.entry()))
         .toList();
