@@ -45,16 +45,12 @@ public final class Traits {
     all.put(
         "auto-jacks",
         rig -> rig.has("body.levelling.kind.hydraulic") || rig.has("body.levelling.kind.electric"));
-<<<<<<< HEAD
-    all.put("propane-flame", Traits::flame);
     all.put("tow-vehicle-wanted", rig -> rig.identity().kind().towable() && !vehicleKnown(rig));
     all.put("truck-wanted", rig -> rig.has("rig.kind.truck-camper") && !vehicleKnown(rig));
-=======
     all.put(
         "furnace-on-propane",
         rig -> rig.climate().furnace().filter(f -> f.burns(Climate.FurnaceFuel.LP)).isPresent());
     all.put("pressure-water", Traits::underPressure);
->>>>>>> 4f25d0c9f0f1073adac06f8200fa7d18976351f7
     return all;
   }
 
@@ -132,21 +128,13 @@ public final class Traits {
     return rig.has("waste.black") || rig.has("waste.gray");
   }
 
-<<<<<<< HEAD
   private static boolean vehicleKnown(Rig rig) {
     return rig.has("road.tow-vehicle") || rig.has("stay.tow-vehicle");
   }
 
-  private static boolean flame(Rig rig) {
-    return rig.has("climate.furnace")
-        || rig.has("climate.range")
-        || rig.has("water.heater.fuel.lp")
-        || rig.has("climate.refrigerator.runs-on.lp");
-=======
   /** A tap's pressure can reach its pipes; a tank that is only poured full never meets it. */
   private static boolean underPressure(Rig rig) {
     boolean poured = rig.has("water.fill.style.gravity") && !rig.has("water.city-inlet");
     return plumbed(rig) && !poured;
->>>>>>> 4f25d0c9f0f1073adac06f8200fa7d18976351f7
   }
 }
