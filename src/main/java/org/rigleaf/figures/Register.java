@@ -22,13 +22,19 @@ public final class Register {
                 Sun.ENTRIES,
                 Generators.ENTRIES,
                 WorksOn.ENTRIES,
+                Reach.ENTRIES,
                 Tanks.ENTRIES,
+                Fills.ENTRIES,
                 WaterHeater.ENTRIES,
+                HotWater.ENTRIES,
                 Sanitize.ENTRIES,
+                Winter.ENTRIES,
                 Lp.ENTRIES,
                 LpLife.ENTRIES,
                 Cylinders.ENTRIES,
+                Vapor.ENTRIES,
                 Ground.ENTRIES,
+                Site.ENTRIES,
                 Tires.ENTRIES)
             .flatMap(List::stream)
             .toList();

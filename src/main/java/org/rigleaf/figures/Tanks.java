@@ -52,7 +52,8 @@ final class Tanks {
     return tanks;
   }
 
-  private static String grayId(Gear gear) {
+  /** The id of a gray tank as it stands in figure ids. */
+  static String grayId(Gear gear) {
     return "gray." + gear.part();
   }
 

@@ -569,7 +569,15 @@ public final class Section {
           "write 'street 19 ft up 3 ft' or 'street rear'; faces: front street rear curb roof under inside";
       fields.problem(at.get().at(), "at", "'" + at.get().value() + "' is not a place", cure);
     }
+    spot.flatMap(Spot::up).ifPresent(up -> height(at.get(), up));
     return new Place(words, spot);
+  }
+
+  /** The height in a place is a measured thing of its own, from which reaches are worked out. */
+  private void height(Node.Text at, double feet) {
+    String path = fields.pathOf("at") + ".up";
+    Fact.Given given = new Fact.Given(at.at());
+    reading.facts.put(path, new Fact(path, at.value(), feet, Unit.FOOT, given));
   }
 
   // ---- traits
