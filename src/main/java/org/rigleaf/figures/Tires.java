@@ -51,7 +51,7 @@ public final class Tires {
               MILE,
               PUBLISHED,
               "the maker's miles; without them 10, 25 and 50, as a manual of trailer-mounted"
-                  + " equipment prints them (multiquip-lt6d, page 53); other makers say 50 to 100")
+                  + " equipment prints them on page 53; other makers say 50 to 100")
           .rows(Tires::torqueChecks);
 
   static final List<Entry> ENTRIES = List.of(AGE, REPLACE, SPEED, TORQUE_CHECK);

@@ -109,4 +109,21 @@ class TiresTest {
     assertTrue(maker.find("torque.check.3").isEmpty());
     assertTrue(rig("", "none").find("torque.check.1").isEmpty());
   }
+
+  @Test
+  void tiresOfNoNamedAxleAreOnEveryAxleOfARigWithOneSetOnly() {
+    String rig = "rig: {name: Reed, kind: travel trailer, axles: [12 ft, 15 ft]}\nroad: {tires: ";
+    Figures one = Figures.of(TestRigs.of(rig + "{count: 4, speed-mark: 65 mph}}\n"));
+    assertTrue(one.find("tire.2.speed").isPresent() && one.find("tire.3.speed").isEmpty());
+    Figures two =
+        Figures.of(
+            TestRigs.of(
+                rig
+                    + "[{axle: first, count: 2, speed-mark: 65 mph},"
+                    + " {axle: second, count: 2, speed-mark: 81 mph}]}\n"));
+    assertEquals(81, number(two, "tire.2.speed"), 1e-9);
+    assertTrue(two.find("tire.3.speed").isEmpty());
+    Figures front = Figures.of(TestRigs.of(rig + "{axle: front, count: 2, speed-mark: 65 mph}}\n"));
+    assertTrue(front.find("tire.1.speed").isPresent() && front.find("tire.2.speed").isEmpty());
+  }
 }
