@@ -27,7 +27,7 @@ public final class Inputs {
       missing.add(fact.path());
       return Double.NaN;
     }
-    used.add(new Input.OfFact(name, fact));
+    use(new Input.OfFact(name, fact));
     return fact.value();
   }
 
@@ -50,8 +50,19 @@ public final class Inputs {
       missing.addAll(lacks.isEmpty() ? Set.of(entry.id(parts)) : lacks);
       return Double.NaN;
     }
-    used.add(new Input.OfFigure(name, figure.get()));
+    use(new Input.OfFigure(name, figure.get()));
     return figure.get().number();
+  }
+
+  private void use(Input input) {
+    if (!used.contains(input)) {
+      used.add(input);
+    }
+  }
+
+  /** True if the other figure is there. */
+  boolean has(Entry entry, String... parts) {
+    return book.find(entry, parts).isPresent();
   }
 
   /** Says that this figure cannot be without a fact that is not a number. */
