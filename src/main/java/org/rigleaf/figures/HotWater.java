@@ -8,10 +8,8 @@ import static org.rigleaf.source.Unit.MINUTE_UNIT;
 import static org.rigleaf.source.Unit.SECOND_UNIT;
 
 import java.util.List;
-import java.util.function.Function;
 import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Rig;
-import org.rigleaf.rig.Stay;
 import org.rigleaf.rig.Waste;
 import org.rigleaf.rig.Water;
 
@@ -46,7 +44,12 @@ final class HotWater {
               SECOND_DERIVATION,
               "what the pump can draw of the fresh tank, or a gray tank that takes the shower, over"
                   + " minutes times flow")
-          .rows(HotWater::showers);
+          .rows(
+              (rig, rows) -> {
+                if (WaterDay.hasShower(rig)) {
+                  showers(rig, rows);
+                }
+              });
 
   static final List<Entry> ENTRIES = List.of(SHOWER, SCALD, SHOWERS);
 
@@ -75,7 +78,7 @@ final class HotWater {
                     in ->
                         in.typical("drawn", "fresh.drawn")
                             * in.of("holds", f.holds())
-                            / showerGallons(rig, in),
+                            / WaterDay.showerGallons(rig, in),
                     "fresh"));
     rig.waste().gray().stream()
         .filter(g -> g.drains().isEmpty() || g.drains().contains(Waste.Drain.BATH))
@@ -92,25 +95,13 @@ final class HotWater {
     if (gray.drains().isEmpty() && rig.waste().gray().size() > 1) {
       in.missing(gray.gear().id() + ".drains");
     }
-    return in.of("holds", gray.holds()) / showerGallons(rig, in);
-  }
-
-  private static double showerGallons(Rig rig, Inputs in) {
-    Fact minutes = habit(rig, Stay.Habits::showerMinutes, "minutes", MINUTE_UNIT);
-    return in.of("minutes", minutes, "shower.minutes") * flow(rig, in);
+    return in.of("holds", gray.holds()) / WaterDay.showerGallons(rig, in);
   }
 
   private static double flow(Rig rig, Inputs in) {
-    Fact flow = habit(rig, Stay.Habits::showerFlow, "flow", GALLON_PER_MINUTE);
+    Fact flow =
+        Trip.fact(rig, s -> s.habits().showerFlow(), "habits.shower.flow", GALLON_PER_MINUTE);
     return in.of("flow", flow, "shower.flow");
-  }
-
-  private static Fact habit(
-      Rig rig, Function<Stay.Habits, Fact> habit, String key, org.rigleaf.source.Unit unit) {
-    return rig.stay()
-        .map(Stay::habits)
-        .map(habit)
-        .orElse(Fact.unknown("stay.habits.shower." + key, unit));
   }
 
   /**

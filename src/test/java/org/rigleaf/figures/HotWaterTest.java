@@ -11,6 +11,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.rigleaf.TestRigs;
 
 class HotWaterTest {
+  private static final String HEATER = "water: {heater: {kind: storage}}\n";
+
   private static Figures rig(String sections) {
     return Figures.of(TestRigs.of("rig: {name: Reed, kind: travel trailer}\n" + sections));
   }
@@ -105,19 +107,20 @@ class HotWaterTest {
 
   @Test
   void ninetyFivePercentOfTheFreshTankGoesToShowers() {
-    Figures typical = rig("water: {fresh: {holds: 40 gal}}\n");
+    Figures typical = rig("water: {fresh: {holds: 40 gal}, heater: {kind: storage}}\n");
     assertEquals(6.3333, number(typical, "tank.fresh.showers"), 0.0001); // 38 / (4 x 1.5)
     assertEquals(
         Set.of("fresh.drawn", "shower.minutes", "shower.flow"),
         typical.find("tank.fresh.showers").orElseThrow().assumes());
     Figures given =
         rig(
-            "water: {fresh: {holds: 40 gal}}\n"
+            "water: {fresh: {holds: 40 gal}, heater: {kind: storage}}\n"
                 + "stay: {habits: {shower: {minutes: 5, flow: 2 gpm}}}\n");
     assertEquals(3.8, number(given, "tank.fresh.showers"), 1e-9); // 38 / 10
     assertEquals(
         Set.of("water.fresh.holds"),
-        rig("water: {fresh: {at: under 9 ft}}\n").missing("tank.fresh.showers"));
+        rig("water: {fresh: {at: under 9 ft}, heater: {kind: storage}}\n")
+            .missing("tank.fresh.showers"));
   }
 
   @Test
@@ -129,10 +132,21 @@ class HotWaterTest {
     assertEquals(5, number(two, "tank.gray.bath.showers"), 1e-9); // 30 / 6
     assertTrue(two.find("tank.gray.galley.showers").isEmpty());
     assertEquals(Set.of(), two.missing("tank.gray.galley.showers"));
-    Figures one = rig("waste: {gray: {holds: 24 gal}}\n");
+    Figures one = rig(HEATER + "waste: {gray: {holds: 24 gal}}\n");
     assertEquals(4, number(one, "tank.gray.gray.showers"), 1e-9);
     Figures silent =
-        rig("waste: {gray: [{name: left, holds: 20 gal}, {name: right, holds: 30 gal}]}\n");
+        rig(
+            HEATER
+                + "waste: {gray: [{name: left, holds: 20 gal}, {name: right, holds: 30 gal}]}\n");
     assertEquals(Set.of("waste.gray.left.drains"), silent.missing("tank.gray.left.showers"));
+  }
+
+  @Test
+  void aRigWithNeitherHeaterNorBathDrainHasNoShower() {
+    Figures figures =
+        rig("water: {fresh: {holds: 10 gal}}\nwaste: {gray: {holds: 8 gal, drains: [kitchen]}}\n");
+    assertTrue(figures.find("tank.fresh.showers").isEmpty());
+    assertTrue(figures.find("tank.gray.gray.showers").isEmpty());
+    assertEquals(Set.of(), figures.missing("tank.fresh.showers"));
   }
 }
