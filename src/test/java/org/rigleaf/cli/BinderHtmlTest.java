@@ -210,6 +210,16 @@ class BinderHtmlTest {
     }
   }
 
+  /** It warns, so it stands in the caution, with its working in the list, and nowhere else. */
+  @Test
+  void theMinutesToAnOverflowStandInTheirCautionAlone() {
+    Document html = Printed.html("sedge");
+    String text = html.selectFirst("[data-caution=flush-left-running]").text();
+    assertTrue(text.contains("can overflow in under 5 min"), text); // 30 gal / 2 / 3 gal a minute
+    html.select("[data-caution=flush-left-running], [data-topic=numbers]").remove();
+    assertTrue(html.select("[data-figure='flush.overflow']").isEmpty());
+  }
+
   @ParameterizedTest
   @MethodSource("org.rigleaf.TestRigs#all")
   void noGroupHasMoreThanNineStepsAndStepsCountFromOne(String rig) {
