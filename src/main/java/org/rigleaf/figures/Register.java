@@ -26,17 +26,23 @@ public final class Register {
                 Endurance.ENTRIES,
                 FirstLimit.ENTRIES,
                 WorksOn.ENTRIES,
+                Reach.ENTRIES,
                 Tanks.ENTRIES,
+                Fills.ENTRIES,
                 WaterHeater.ENTRIES,
+                HotWater.ENTRIES,
                 Sanitize.ENTRIES,
+                Winter.ENTRIES,
                 Lp.ENTRIES,
                 LpLife.ENTRIES,
                 Cylinders.ENTRIES,
+                Vapor.ENTRIES,
                 Ground.ENTRIES,
                 Weights.ENTRIES,
                 Balance.ENTRIES,
                 Axles.ENTRIES,
                 Tow.ENTRIES,
+                Site.ENTRIES,
                 Tires.ENTRIES)
             .flatMap(List::stream)
             .toList();

@@ -47,7 +47,7 @@ final class Labels {
       case "fuel" -> wording.phrase("fuel-" + part);
       case "sky" -> wording.phrase("sky-" + part);
       case "month" -> part.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + part.substring(1);
-      case "slope", "strength", "percent", "axle", "midnight" ->
+      case "slope", "strength", "percent", "axle", "check", "midnight" ->
           wording.phrase("row-" + variable, Map.of("x", part.replace('-', '.')));
       default -> named(part);
     };

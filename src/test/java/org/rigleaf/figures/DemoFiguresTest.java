@@ -61,6 +61,23 @@ class DemoFiguresTest {
       tow.combined | 3489 | lb | 15,000 - 5500 - 340 - 120 - 95 - 5456
       tire.1.age | 4.0794 | y | 2022-04-03 to 2026-05-02, 1490 days / 365.25
       tire.2.replace | 2028 | y | 2022 + 6
+      tire.2.speed | 65 | mph | its mark
+      torque.check.1 | 10 | mi | the manual
+      torque.check.3 | 50 | mi | the manual
+      reach.cord | 27 | ft | 30 - 3
+      reach.water | 22.5 | ft | 25 - 2.5
+      reach.sewer | 14 | ft | 15 - 1
+      sewer.fall | 3.75 | in | 15 x 1/4
+      fill.time | 14 | min | 42 / 3
+      flush.overflow | 5 | min | 15 / 3
+      heater.shower | 6.8 | min | 6 x 85 / 50 = 10.2 gal; / 1.5
+      heater.scald | 6 | s | the row of 140 F
+      tank.fresh.showers | 6.65 | count | 39.9 / 6
+      tank.gray.main.showers | 6.3333 | count | 38 / 6
+      winter.antifreeze | 1.0773 | gal | 0.0092 x 3 x 20.9167 = 0.5773; + 0.5
+      site.length | 24.6667 | ft | 24 ft 8 in
+      site.length.hitched | 44 | ft | 24 ft 8 in + 19 ft 4 in
+      site.width | 18.5 | ft | slide 2.5 + 8 + awning 8
       """;
 
   private static final String CATTAIL =
@@ -94,6 +111,19 @@ class DemoFiguresTest {
       tire.1.age | 7.1266 | y | 2019-03-03 to 2026-04-18, 2603 days / 365.25
       tire.1.replace | 2025 | y | 2019 + 6
       tire.2.replace | 2029 | y | 2023 + 6
+      torque.check.2 | 25 | mi | the manual
+      reach.cord | 26 | ft | 28 - 2
+      reach.water | 23 | ft | 25 - 2
+      reach.sewer | 19 | ft | 20 - 1
+      sewer.fall | 5 | in | 20 x 1/4
+      fill.time | 13 | min | 39 / 3
+      heater.shower | 6.8 | min | 10.2 / 1.5
+      heater.scald | 6 | s | the row of 140 F
+      tank.fresh.showers | 6.175 | count | 37.05 / 6
+      tank.gray.bath.showers | 4.6667 | count | 28 / 6
+      winter.antifreeze | 1.2406 | gal | 0.0092 x 3 x 26.8333 = 0.7406; + 0.5
+      site.length | 26.8333 | ft | 26 ft 10 in
+      site.width | 18.25 | ft | slide 2 + 8.25 + awning 8
       """;
 
   @Test
@@ -110,7 +140,16 @@ class DemoFiguresTest {
   void neitherRigPrintsAFigureOfGearItLacks() {
     Figures sedge = Figures.of(TestRigs.demo("sedge"));
     Figures cattail = Figures.of(TestRigs.demo("cattail"));
-    assertEquals(List.of(), present(sedge, "lp.tank.fill", "lp.generator.life", "sun.june.clear"));
+    assertEquals(
+        List.of(),
+        present(
+            sedge,
+            "lp.tank.fill",
+            "lp.generator.life",
+            "sun.june.clear",
+            "heater.flow.lp",
+            "lp.vapor.60",
+            "winter.antifreeze.not-bypassed"));
     assertEquals(
         List.of(),
         present(
@@ -125,7 +164,12 @@ class DemoFiguresTest {
             "hitch.weight",
             "axle.1.load",
             "tow.payload",
-            "tow.combined"));
+            "tow.combined",
+            "flush.overflow",
+            "tank.gray.galley.showers",
+            "site.length.hitched",
+            "tire.1.speed",
+            "heater.flow.lp"));
   }
 
   private static List<String> present(Figures figures, String... ids) {

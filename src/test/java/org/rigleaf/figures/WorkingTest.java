@@ -6,47 +6,57 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.rigleaf.RandomRigs;
 import org.rigleaf.TestRigs;
 import org.rigleaf.rig.Rig;
 
 /** What a page prints as the working of a figure must give the figure. */
 class WorkingTest {
-  /** Figures whose working is not plain arithmetic: the sun's path, calendar days. */
+  /** Figures whose working is not plain arithmetic: the sun's path, calendar days, a table. */
   private static final Set<Entry> NOT_ARITHMETIC =
-      Stream.concat(Sun.ENTRIES.stream(), Stream.of(Tires.AGE)).collect(Collectors.toSet());
+      Stream.concat(Sun.ENTRIES.stream(), Stream.of(Tires.AGE, HotWater.SCALD))
+          .collect(Collectors.toSet());
 
   private static final Set<Entry> THESE =
       Stream.of(
               Batteries.ENTRIES,
               Sun.ENTRIES,
               Tanks.ENTRIES,
+              Reach.ENTRIES,
+              Fills.ENTRIES,
               Sanitize.ENTRIES,
               WaterHeater.ENTRIES,
+              HotWater.ENTRIES,
+              Winter.ENTRIES,
               Lp.ENTRIES,
               LpLife.ENTRIES,
               Cylinders.ENTRIES,
+              Vapor.ENTRIES,
               Ground.ENTRIES,
               Weights.ENTRIES,
               Balance.ENTRIES,
               Axles.ENTRIES,
               Tow.ENTRIES,
+              Site.ENTRIES,
               Tires.ENTRIES)
           .flatMap(List::stream)
           .collect(Collectors.toSet());
 
   private static List<Figure> figures() {
-    List<Rig> rigs =
-        List.of(
-            TestRigs.demo("sedge"),
-            TestRigs.demo("cattail"),
+    Stream<Rig> fleet = TestRigs.fleet().map(TestRigs::demo);
+    Stream<Rig> others =
+        Stream.of(
             TestRigs.smallest(),
             TestRigs.of(BalanceTest.MOTORHOME),
             TestRigs.of(BalanceTest.TRAILER),
             TestRigs.of(TowTest.CAMPER),
             TestRigs.of(TowTest.FIFTH_WHEEL, TowTest.WEIGHED));
-    return rigs.stream()
+    Stream<Rig> random = RandomRigs.all().stream().map(RandomRigs.Profile::rig);
+    return Stream.of(fleet, others, random)
+        .flatMap(s -> s)
         .flatMap(r -> Figures.of(r).all().stream())
         .filter(f -> THESE.contains(f.entry()))
         .toList();
@@ -71,7 +81,7 @@ class WorkingTest {
       boolean arithmetic = !NOT_ARITHMETIC.contains(figure.entry());
       if (arithmetic && figure.value() instanceof Value.Number n) {
         double typed = new Calculator(filled(figure)).value();
-        if (Math.abs(typed / n.number() - 1) > 1e-9) {
+        if (Math.abs(typed - n.number()) > 1e-9 * Math.abs(n.number())) {
           wrong.add(figure.id() + ": " + filled(figure) + " = " + typed + ", not " + n.number());
         }
       }
@@ -87,7 +97,7 @@ class WorkingTest {
     return text;
   }
 
-  /** Plus, minus, times, over, brackets, min, tan of degrees; units are skipped. */
+  /** Plus, minus, times, over, brackets, min, max, floor, tan of degrees; units are skipped. */
   private static final class Calculator {
     private final String text;
     private int at;
@@ -95,7 +105,7 @@ class WorkingTest {
     Calculator(String text) {
       this.text =
           text.replaceAll("(\\d),(\\d)", "$1$2")
-              .replaceAll(" (lb/gal|Btu/lb|V|MJ/kWh)(?= |$|\\))", "")
+              .replaceAll(" (lb/gal|Btu/lb|V|MJ/kWh|mi)(?= |$|\\))", "")
               .replaceAll("[ °]", "");
     }
 
@@ -143,15 +153,25 @@ class WorkingTest {
       if (next("tan(")) {
         return Math.tan(Math.toRadians(closed()));
       }
+      if (next("floor(")) {
+        return Math.floor(closed());
+      }
       if (next("min(")) {
-        double least = sum();
-        while (next(",")) {
-          least = Math.min(least, sum());
-        }
-        next(")");
-        return least;
+        return list().min().orElseThrow();
+      }
+      if (next("max(")) {
+        return list().max().orElseThrow();
       }
       return next("(") ? closed() : number();
+    }
+
+    private DoubleStream list() {
+      DoubleStream.Builder all = DoubleStream.builder().add(sum());
+      while (next(",")) {
+        all.add(sum());
+      }
+      next(")");
+      return all.build();
     }
 
     private double closed() {
