@@ -41,8 +41,7 @@ final class Labels {
     return switch (variable) {
       case "a" -> plug(part);
       case "state" -> wording.find("state-" + part).orElseGet(() -> plug(part));
-      case "fuel" -> wording.phrase("fuel-" + part);
-      case "sky" -> wording.phrase("sky-" + part);
+      case "fuel", "sky", "source" -> wording.phrase(variable + "-" + part);
       case "month" -> part.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + part.substring(1);
       case "slope", "strength", "percent", "axle" ->
           wording.phrase("row-" + variable, Map.of("x", part.replace('-', '.')));

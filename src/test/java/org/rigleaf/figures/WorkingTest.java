@@ -18,7 +18,13 @@ class WorkingTest {
 
   private static final Set<Entry> THESE =
       Stream.of(
+              Loads.ENTRIES,
               Batteries.ENTRIES,
+              OtherBanks.ENTRIES,
+              BankLife.ENTRIES,
+              Recharge.ENTRIES,
+              Inverters.ENTRIES,
+              Generators.ENTRIES,
               Sun.ENTRIES,
               Tanks.ENTRIES,
               Sanitize.ENTRIES,
@@ -82,7 +88,7 @@ class WorkingTest {
     Calculator(String text) {
       this.text =
           text.replaceAll("(\\d),(\\d)", "$1$2")
-              .replaceAll(" (lb/gal|Btu/lb|V|MJ/kWh)(?= |$|\\))", "")
+              .replaceAll(" (lb/gal|Btu/lb|V|ft|MJ/kWh)(?= |$|\\))", "")
               .replaceAll("[ °]", "");
     }
 
