@@ -6,6 +6,7 @@ import static org.rigleaf.source.Unit.HOUR_UNIT;
 import java.util.List;
 import java.util.Optional;
 import org.rigleaf.rig.Electric;
+import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Rig;
 
 /**
@@ -55,7 +56,8 @@ final class BankLife {
   private static double life(LoadItem item, Rig rig, Electric.Batteries bank, Inputs in) {
     double ampHours = in.of("capacity", Batteries.CAPACITY);
     double amps = amps(item, rig, in);
-    double rated = in.of("hours", bank.ratedHours(), "batteries.rated-hours");
+    Fact hours = bank.ratedHours().with(h -> h, HOUR_UNIT);
+    double rated = in.of("hours", hours, "batteries.rated-hours");
     double exponent = in.of("peukert", bank.peukert(), peukertId(bank));
     return dischargeHours(ampHours, rated, amps, exponent)
         * Batteries.usableShare(bank, in)

@@ -44,7 +44,7 @@ final class Generators {
         .ifPresent(
             g ->
                 rows.number(
-                    "{rated} × (1 − {derate} × {elevation} / 1000 ft)", in -> steady(g, rig, in)));
+                    "{rated} × (1 − {derate} × {elevation} ÷ 1,000 ft)", in -> steady(g, rig, in)));
   }
 
   private static double steady(Electric.Generator g, Rig rig, Inputs in) {

@@ -151,7 +151,7 @@ final class Loads {
       return draws;
     }
     return item.converter()
-        ? draws + " × {converter-volts}" + twelvesFormula(rig) + " / {efficiency}"
+        ? draws + " × {converter-volts}" + twelvesFormula(rig) + " ÷ {efficiency}"
         : draws + " × " + voltsFormula(item, rig);
   }
 
@@ -167,7 +167,7 @@ final class Loads {
   private static String currentFormula(LoadItem item, Rig rig) {
     return item.inAmps() && !item.converter()
         ? "{" + item.id() + "}"
-        : wattsFormula(item, rig) + " / " + voltsFormula(item, rig);
+        : wattsFormula(item, rig) + " ÷ " + voltsFormula(item, rig);
   }
 
   private static double volts(LoadItem item, Rig rig, Inputs in) {

@@ -132,8 +132,10 @@ final class Recharge {
     boolean lead = Batteries.lead(charger.bank(), in);
     String kept = lead ? "efficiency.charge-lead" : "efficiency.charge-lithium";
     double amps = amps(charger, in);
-    double bulk = bulkHours(floor(in), target, ampHours(in), in.typical("efficiency", kept), amps);
-    return taper ? bulk + taperHours(floor(in), ampHours(in), amps) : bulk;
+    double ampHours = ampHours(in);
+    double floor = floor(in);
+    double bulk = bulkHours(floor, target, ampHours, in.typical("efficiency", kept), amps);
+    return taper ? bulk + taperHours(floor, ampHours, amps) : bulk;
   }
 
   private static String formula(double target, boolean taper, double floor) {

@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.rigleaf.TestRigs;
 
-/** The generator at its height. */
+/** The generator at its height, and its fuel. */
 class GeneratorsTest {
   private static Figures at(String place, String more) {
     return Figures.of(
@@ -56,8 +58,86 @@ class GeneratorsTest {
     assertEquals(3486.6, figures.find("generator.steady").orElseThrow().number(), 1e-9);
   }
 
+  private static Figures motorhome(String generator, String more) {
+    return Figures.of(
+        TestRigs.of(
+            "rig: {name: T, kind: class c, length: 24 ft}\nelectric: {generator: {"
+                + generator
+                + "}}\n"
+                + more));
+  }
+
+  private static final String BURNS = "burns: {half-load: 0.3 gal/h, full-load: 0.5 gal/h}, fuel: ";
+  private static final String TANK = "road: {fuel: {holds: 40 gal, generator-stops-at: 1/4";
+
+  // 40 gal less a quarter are 30 gal, / 0.5 gal/h = 60 h, by hand
+  @Test
+  void thirtyGallonsAboveThePickUpRunAGeneratorFor60Hours() {
+    for (String kind : new String[] {"", ", kind: gasoline"}) {
+      Figures figures = motorhome(BURNS + "gasoline", TANK + kind + "}}\n");
+      assertEquals(60, figures.find("generator.until-bare").orElseThrow().number(), 1e-9);
+    }
+    Figures diesel = motorhome(BURNS + "diesel", TANK + ", kind: diesel}}\n");
+    assertEquals(60, diesel.find("generator.until-bare").orElseThrow().number(), 1e-9);
+  }
+
+  // two cylinders of 21 lb at 4.20 lb/gal are 10 gal, / 0.5 gal/h = 20 h, by hand
+  @Test
+  void aPropaneGeneratorRunsOnAllContainers() {
+    String cylinders = "propane: {cylinders: {count: 2, size: 21 lb}}\n";
+    Figures figures = motorhome(BURNS + "lp", cylinders + TANK + "}}\n");
+    assertEquals(20, figures.find("generator.until-bare").orElseThrow().number(), 1e-9);
+  }
+
+  @Test
+  void aTankOfAnotherFuelOrNoneAtAllSaysNothing() {
+    for (Figures figures :
+        new Figures[] {
+          motorhome(BURNS + "gasoline", TANK + ", kind: diesel}}\n"),
+          motorhome(BURNS + "gasoline", "road: {fuel: none}\n"),
+          motorhome(BURNS + "lp", TANK + "}}\n")
+        }) {
+      assertTrue(figures.find("generator.until-bare").isEmpty());
+      assertEquals(Set.of(), figures.missing("generator.until-bare"));
+    }
+  }
+
+  @Test
+  void whatItsFuelLacksIsNamed() {
+    assertEquals(
+        Set.of("road.fuel.holds", "road.fuel.generator-stops-at"),
+        motorhome(BURNS + "gasoline", "").missing("generator.until-bare"));
+    assertEquals(
+        Set.of(
+            "electric.generator.fuel",
+            "electric.generator.burns.full-load",
+            "road.fuel.generator-stops-at"),
+        motorhome("rated: 4000 W", "road: {fuel: {holds: 40 gal, kind: diesel}}\n")
+            .missing("generator.until-bare"));
+  }
+
+  // straight line from 0.3 gal/h at 2,000 W to 0.5 gal/h at 4,000 W, by hand
+  @ParameterizedTest
+  @CsvSource({
+    "0, 0.3",
+    "1000, 0.3",
+    "2000, 0.3",
+    "2500, 0.35",
+    "3000, 0.4",
+    "4000, 0.5",
+    "5000, 0.5"
+  })
+  void theBurnIsAStraightLineAboveHalfLoadAndFlatBelow(double watts, double gallonsPerHour) {
+    assertEquals(gallonsPerHour, Generators.burnGallonsPerHour(watts, 4000, 0.3, 0.5), 1e-9);
+  }
+
   @Test
   void nonsenseIsRefused() {
     assertThrows(IllegalArgumentException.class, () -> Generators.steadyWatts(4000, 0.035, -10));
+    assertThrows(IllegalArgumentException.class, () -> Generators.runHours(10, 0));
+    assertThrows(
+        IllegalArgumentException.class, () -> Generators.burnGallonsPerHour(-1, 4000, 0.3, 0.5));
+    assertThrows(
+        IllegalArgumentException.class, () -> Generators.burnGallonsPerHour(100, 0, 0.3, 0.5));
   }
 }
