@@ -131,6 +131,25 @@ class GeneratorsTest {
     assertEquals(gallonsPerHour, Generators.burnGallonsPerHour(watts, 4000, 0.3, 0.5), 1e-9);
   }
 
+  // 5,000 W at the sea on two legs of 120 V x 30 A = 3,600 W each: the kettle and the toaster fit a
+  // leg each (3,000 + 1,900 W); with both on leg a 4,900 W are more than 3,600; the kettle and the
+  // heater fit the legs but not the 5,000 W
+  @Test
+  void onTwoLegsAGeneratorIsHeldToItsWattsAndEachLegToTheMainBreaker() {
+    String rig =
+        "rig: {name: T, kind: class a, length: 34 ft}\nstay: {place: {elevation: 0 ft}}\nelectric:"
+            + " {shore: {service: 50 A}, breakers: {name: Main, rating: 30 A}, generator: {rated:"
+            + " 5000 W}, loads: [{name: Kettle, on: 120 V, draws: 3000 W, leg: a}, {name: Toaster,"
+            + " on: 120 V, draws: 1900 W, leg: %s}, {name: Heater, on: 120 V, draws: 2100 W, leg: b}]}";
+    assertEquals("kettle toaster", largest(rig.formatted("b")));
+    assertEquals("toaster heater", largest(rig.formatted("a")));
+  }
+
+  private static String largest(String yaml) {
+    Figures figures = Figures.of(TestRigs.of(yaml));
+    return figures.find("together.generator.1").orElseThrow().value().data();
+  }
+
   @Test
   void nonsenseIsRefused() {
     assertThrows(IllegalArgumentException.class, () -> Generators.steadyWatts(4000, 0.035, -10));
