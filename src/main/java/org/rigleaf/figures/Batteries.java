@@ -73,6 +73,13 @@ final class Batteries {
 
   private static final double RATED_CELSIUS = 25;
 
+  /** The working of {@link #twelves}; the input is named 'bank'. */
+  static final String TWELVES = "max(1, ⌊{bank} ÷ 6 V⌋) ÷ 2";
+
+  /** The working of {@link #coldFactor} where {@link #feelsCold}. */
+  private static final String COLD_FORMULA =
+      "min(1, 1 + 0.006 × (({temperature} − 32) ÷ 1.8 − 25))";
+
   private Batteries() {}
 
   /** The house bank, if there is one. */
@@ -122,10 +129,6 @@ final class Batteries {
     }
     return bank.type().filter(Electric.Chemistry::lead).isPresent();
   }
-
-  /** The working of {@link #coldFactor} where {@link #feelsCold}. */
-  private static final String COLD_FORMULA =
-      "min(1, 1 + 0.006 × (({temperature} − 32) ÷ 1.8 − 25))";
 
   /**
    * True if the cold of the stay counts: a lead bank, and a temperature to reckon with. Lithium,
@@ -192,9 +195,6 @@ final class Batteries {
     }
     return Math.max(1, Math.floor(bankVolts / VOLTS_OF_A_SIX)) / 2;
   }
-
-  /** The working of {@link #twelves}; the input is named 'bank'. */
-  static final String TWELVES = "max(1, ⌊{bank} ÷ 6 V⌋) ÷ 2";
 
   /** Volts of a string of equal batteries. */
   static double seriesVolts(double eachVolts, double inSeries) {

@@ -116,5 +116,6 @@ class LoadsTest {
     assertThrows(IllegalArgumentException.class, () -> Loads.amps(100, 0));
     assertThrows(IllegalArgumentException.class, () -> Loads.converterWatts(50, 13.6, 0));
     assertThrows(IllegalArgumentException.class, () -> Loads.converterWatts(50, 13.6, 1.1));
+    assertEquals(680, Loads.converterWatts(50, 13.6, 1), 1e-9); // nothing lost: 50 x 13.6
   }
 }
