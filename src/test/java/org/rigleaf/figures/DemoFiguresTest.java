@@ -17,6 +17,12 @@ class DemoFiguresTest {
       bank.capacity | 215 | Ah | one string
       bank.energy | 2580 | Wh | 12 x 215
       bank.usable | 1122.3 | Wh | 38 F is 3.3333 C: 1 - 0.006 x 21.6667 = 0.87; 2580 x 0.5 x 0.87
+      bank.life.lights | 40.082 | h | 28 W / 12 V = 2.3333 A, less than 10.75 A: 215 / 2.3333 x 0.5 x 0.87
+      bank.life.pump | 15.588 | h | 215 / 6 x 0.435
+      bank.life.furnace-blower | 18.705 | h | 215 / 5 x 0.435
+      recharge.converter.current | 43 | A | 45 - 0.5, at most 0.20 x 215
+      recharge.converter.to-80 | 1.3824 | h | from 1 - 1122.3 / 2580 = 0.565: 0.235 x 215 / 0.85 / 43
+      recharge.converter.to-full | 3.9408 | h | 1.3824 + 43 / 38.7 x ln 10
       rest.50 | 12.24 | V | the table, 12 V
       sun.january | 247.09 | Wh | Ra 12.4846 x 0.5 / 3.6 x 190 x 0.75
       sun.may | 778.11 | Wh | Ra 39.3151 (44.1 N, J 135) x 0.5 / 3.6 x 142.5
@@ -86,6 +92,14 @@ class DemoFiguresTest {
       bank.capacity | 200 | Ah | 2 x 100
       bank.energy | 2560 | Wh | 12.8 x 200
       bank.usable | 2048 | Wh | 2560 x 0.8
+      bank.life.lights | 64 | h | 32 W / 12.8 V = 2.5 A: 200 / 2.5 x 0.8
+      bank.life.coffee-maker | 1.6544 | h | 1000 / 0.9 / 12.8 = 86.806 A: 20 x (200 / 1736.11)^1.05 x 0.8
+      bank.life.television | 26.331 | h | 70 / 0.9 / 12.8 = 6.0764 A: 200 / 6.0764 x 0.8
+      recharge.converter.to-full | 2.9957 | h | 55 - 0.5 = 54.5 A from 20 %: 160 / 0.98 / 54.5
+      recharge.generator.to-80 | 2.2468 | h | 3,486.6 W feed all of its 880 W: 120 / 0.98 / 54.5
+      recharge.alternator.to-full | 5.5344 | h | 30 - 0.5 = 29.5 A: 160 / 0.98 / 29.5
+      inverter.current | 185.19 | A | 2000 / (0.9 x 12.0)
+      generator.until-bare | 68.75 | h | 55 x 0.75 / 0.6
       sun.july | 621.78 | Wh | Ra 40.8178 (38.6 N, J 196) x 0.5 / 3.6 x 200 x 0.75 x 13.6 / 18.6
       sun.july.gray | 435.24 | Wh | 621.78 x 0.35 / 0.5
       sun.december | 220.05 | Wh | Ra 14.4456 x 0.5 / 3.6 x 150 x 0.731183
@@ -149,12 +163,17 @@ class DemoFiguresTest {
             "sun.june.clear",
             "heater.flow.lp",
             "lp.vapor.60",
-            "winter.antifreeze.not-bypassed"));
+            "winter.antifreeze.not-bypassed",
+            "inverter.current",
+            "generator.until-bare",
+            "recharge.generator.to-80",
+            "bank.life.microwave-oven"));
     assertEquals(
         List.of(),
         present(
             cattail,
             "rest.100",
+            "bank.life.hair-dryer",
             "heater.first-hot.electric",
             "lp.cylinder-1.fill",
             "lp.tank.full-weight",

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.DoubleBinaryOperator;
 import java.util.stream.Collectors;
-import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.rigleaf.RandomRigs;
@@ -22,7 +22,13 @@ class WorkingTest {
 
   private static final Set<Entry> THESE =
       Stream.of(
+              Loads.ENTRIES,
               Batteries.ENTRIES,
+              OtherBanks.ENTRIES,
+              BankLife.ENTRIES,
+              Recharge.ENTRIES,
+              Inverters.ENTRIES,
+              Generators.ENTRIES,
               Sun.ENTRIES,
               Tanks.ENTRIES,
               Reach.ENTRIES,
@@ -45,11 +51,29 @@ class WorkingTest {
           .flatMap(List::stream)
           .collect(Collectors.toSet());
 
+  /** A 24 V lead bank outside in the cold, a second bank, a generator too small for its charger. */
+  private static final String OFF_THE_PLUG =
+      """
+      rig: {name: Bistort, kind: toy hauler, length: 30 ft}
+      stay: {outside: {low: 14 degF}, place: {elevation: 5000 ft}}
+      electric:
+        shore: {service: 50 A}
+        batteries: {type: agm, each: {voltage: 6 V, capacity: 225 Ah, rated-hours: 10}, in-series: 4, strings: 1, inside: no, usable: 20 percent, peukert: 1.15, charge-limit: 40 A}
+        other-banks: {name: Winch battery, type: agm, each: {voltage: 12 V, capacity: 95 Ah}, in-series: 1, strings: 1, inside: no, feeds: Winch}
+        converter: {output: 60 A}
+        alternator-charging: {kind: dc-dc, output: 30 A}
+        inverter: {output: 2000 W, efficiency: 88 percent, feeds: Kettle}
+        generator: {rated: 1600 W, fuel: lp, burns: {half-load: 0.3 gal/h, full-load: 0.5 gal/h}}
+        loads: [{name: Kettle, on: 120 V, draws: 9 A}, {name: Winch, on: 12 V, draws: 600 W}, {name: Lights, on: 12 V, draws: 30 W}]
+      propane: {cylinders: {count: 2, size: 30 lb}}
+      """;
+
   private static List<Figure> figures() {
     Stream<Rig> fleet = TestRigs.fleet().map(TestRigs::demo);
     Stream<Rig> others =
         Stream.of(
             TestRigs.smallest(),
+            TestRigs.of(OFF_THE_PLUG),
             TestRigs.of(BalanceTest.MOTORHOME),
             TestRigs.of(BalanceTest.TRAILER),
             TestRigs.of(TowTest.CAMPER),
@@ -97,7 +121,7 @@ class WorkingTest {
     return text;
   }
 
-  /** Plus, minus, times, over, brackets, min, max, floor, tan of degrees; units are skipped. */
+  /** Plus, minus, times, over, powers, brackets, min, max, floor, ln, tan of degrees; no units. */
   private static final class Calculator {
     private final String text;
     private int at;
@@ -105,7 +129,7 @@ class WorkingTest {
     Calculator(String text) {
       this.text =
           text.replaceAll("(\\d),(\\d)", "$1$2")
-              .replaceAll(" (lb/gal|Btu/lb|V|MJ/kWh|mi)(?= |$|\\))", "")
+              .replaceAll(" (lb/gal|Btu/lb|V|ft|MJ/kWh|mi)(?= |$|[)⌋])", "")
               .replaceAll("[ °]", "");
     }
 
@@ -137,16 +161,21 @@ class WorkingTest {
     }
 
     private double product() {
-      double product = factor();
+      double product = power();
       while (true) {
         if (next("×")) {
-          product *= factor();
+          product *= power();
         } else if (next("÷")) {
-          product /= factor();
+          product /= power();
         } else {
           return product;
         }
       }
+    }
+
+    private double power() {
+      double base = factor();
+      return next("^") ? Math.pow(base, factor()) : base;
     }
 
     private double factor() {
@@ -156,22 +185,30 @@ class WorkingTest {
       if (next("floor(")) {
         return Math.floor(closed());
       }
+      if (next("ln(")) {
+        return Math.log(closed());
+      }
+      if (next("⌊")) {
+        double whole = Math.floor(sum());
+        next("⌋");
+        return whole;
+      }
       if (next("min(")) {
-        return list().min().orElseThrow();
+        return list(Math::min);
       }
       if (next("max(")) {
-        return list().max().orElseThrow();
+        return list(Math::max);
       }
       return next("(") ? closed() : number();
     }
 
-    private DoubleStream list() {
-      DoubleStream.Builder all = DoubleStream.builder().add(sum());
+    private double list(DoubleBinaryOperator choose) {
+      double chosen = sum();
       while (next(",")) {
-        all.add(sum());
+        chosen = choose.applyAsDouble(chosen, sum());
       }
       next(")");
-      return all.build();
+      return chosen;
     }
 
     private double closed() {
