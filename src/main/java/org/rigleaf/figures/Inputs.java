@@ -54,6 +54,14 @@ public final class Inputs {
     return figure.get().number();
   }
 
+  /** The loads of a source laid out; what that used and lacks, is used and lacking here. */
+  LoadTable table(Source source, boolean hot) {
+    LoadTable table = book.table(source, hot);
+    used.addAll(table.inputs().used);
+    missing.addAll(table.inputs().missing);
+    return table;
+  }
+
   /** Says that this figure cannot be without a fact that is not a number. */
   public void missing(String path) {
     missing.add(path);
