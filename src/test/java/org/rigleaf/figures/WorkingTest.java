@@ -1,6 +1,7 @@
 package org.rigleaf.figures;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -18,8 +19,10 @@ class WorkingTest {
 
   private static final Set<Entry> THESE =
       Stream.of(
+              Loads.ENTRIES,
               Batteries.ENTRIES,
               Sun.ENTRIES,
+              Generators.ENTRIES,
               Tanks.ENTRIES,
               Sanitize.ENTRIES,
               WaterHeater.ENTRIES,
@@ -66,6 +69,38 @@ class WorkingTest {
     assertEquals(List.of(), wrong);
   }
 
+  /** Two sides of a working that compares, worked out. */
+  private record Comparison(String text, double sum, double limit) {}
+
+  /** What the tables of the demo rigs compare; loads that never run are compared one by one. */
+  private static List<Comparison> comparisons(String sign, Entry... entries) {
+    List<Comparison> all =
+        Stream.of("sedge", "cattail")
+            .flatMap(name -> Figures.of(TestRigs.demo(name)).all().stream())
+            .filter(f -> List.of(entries).contains(f.entry()))
+            .flatMap(f -> Stream.of(filled(f).split("; ")))
+            .map(text -> comparison(text, text.split(sign)))
+            .toList();
+    assertTrue(all.size() > 10, "only " + all.size() + " comparisons"); // else nothing is proved
+    return all;
+  }
+
+  private static Comparison comparison(String text, String... sides) {
+    return new Comparison(text, new Calculator(sides[0]).value(), new Calculator(sides[1]).value());
+  }
+
+  @Test
+  void whatRunsTogetherKeepsItsLimitWhenTypedIn() {
+    List<Comparison> sets = comparisons(" ≤ ", Together.SETS, Together.HOT);
+    assertEquals(List.of(), sets.stream().filter(c -> c.sum() > c.limit()).toList());
+  }
+
+  @Test
+  void whatNeverRunsAndWhatRunsOnlyApartBreaksItsLimitWhenTypedIn() {
+    List<Comparison> sets = comparisons(" > ", Together.NEVER, Together.APART);
+    assertEquals(List.of(), sets.stream().filter(c -> c.sum() <= c.limit()).toList());
+  }
+
   private static String filled(Figure figure) {
     String text = figure.formula();
     for (Input input : figure.inputs()) {
@@ -82,7 +117,7 @@ class WorkingTest {
     Calculator(String text) {
       this.text =
           text.replaceAll("(\\d),(\\d)", "$1$2")
-              .replaceAll(" (lb/gal|Btu/lb|V|MJ/kWh)(?= |$|\\))", "")
+              .replaceAll(" (lb/gal|Btu/lb|V|MJ/kWh|ft)(?= |$|\\))", "")
               .replaceAll("[ °]", "");
     }
 
@@ -118,7 +153,7 @@ class WorkingTest {
       while (true) {
         if (next("×")) {
           product *= factor();
-        } else if (next("÷")) {
+        } else if (next("÷") || next("/")) {
           product /= factor();
         } else {
           return product;
