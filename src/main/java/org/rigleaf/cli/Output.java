@@ -43,6 +43,8 @@ record Output(Map<String, byte[]> files) {
     } catch (MissingGlyph missing) {
       throw new ProblemsFound(SignSearch.problems(profile.file(), missing.character()));
     }
+    String figures = profile.maker().figuresFile();
+    files.put("figures.json", figures.getBytes(StandardCharsets.UTF_8));
     return new Output(files);
   }
 

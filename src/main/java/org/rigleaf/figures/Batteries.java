@@ -14,7 +14,6 @@ import java.util.Optional;
 import org.rigleaf.rig.Answer;
 import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Rig;
-import org.rigleaf.rig.Stay;
 
 /** The house bank: volts, amp-hours, energy, what of it may be used, what a rested one reads. */
 final class Batteries {
@@ -88,7 +87,8 @@ final class Batteries {
   }
 
   private static void usable(Rig rig, Electric.Batteries bank, Rows rows) {
-    String formula = "{energy} × {usable}" + (feelsCold(rig, bank) ? " × " + COLD_FORMULA : "");
+    String formula =
+        "{energy} × {usable}" + (feelsCold(rig, bank) ? " × " + coldFormula(bank) : "");
     rows.number(
         formula,
         in -> usableWh(in.of("energy", ENERGY), usableShare(bank, in), coldFactor(rig, bank, in)));
@@ -105,7 +105,10 @@ final class Batteries {
   }
 
   /** The working of {@link #coldFactor} where {@link #feelsCold}. */
-  static final String COLD_FORMULA = "min(1, 1 + 0.006 × (({temperature} − 32) ÷ 1.8 − 25))";
+  static String coldFormula(Electric.Batteries bank) {
+    String where = bank.inside() == Answer.YES ? "{inside}" : "{low}";
+    return "min(1, 1 + 0.006 × ((" + where + " − 32) ÷ 1.8 − 25))";
+  }
 
   /**
    * True if the cold of the stay counts: a lead bank, and a temperature to reckon with. Lithium,
@@ -125,14 +128,24 @@ final class Batteries {
     if (!feelsCold(rig, bank)) {
       return 1;
     }
-    Stay stay = rig.stay().orElseThrow();
+    return coldShare(celsius(temperature(bank, Trip.stay(rig), in)));
+  }
+
+  private static double temperature(Electric.Batteries bank, Trip trip, Inputs in) {
     if (bank.inside() == Answer.YES) {
-      return coldShare(celsius(in.of("temperature", stay.inside(), "stay.inside")));
+      return trip.inside(in);
     }
     if (bank.inside() == Answer.UNKNOWN) {
       in.typical("outside", "batteries.outside");
     }
-    return coldShare(celsius(in.of("temperature", stay.low())));
+    return trip.low(in);
+  }
+
+  /** The same on a trip, whose night may be another than the stay's. */
+  static double coldFactor(Electric.Batteries bank, Trip trip, Inputs in) {
+    boolean lead = bank.type().filter(Electric.Chemistry::lead).isPresent();
+    boolean felt = trip.usual().isPresent() ? lead : feelsCold(trip.rig(), bank);
+    return felt ? coldShare(celsius(temperature(bank, trip, in))) : 1;
   }
 
   private static void rested(Rows rows) {

@@ -27,7 +27,7 @@ public final class Inputs {
       missing.add(fact.path());
       return Double.NaN;
     }
-    used.add(new Input.OfFact(name, fact));
+    use(new Input.OfFact(name, fact));
     return fact.value();
   }
 
@@ -50,16 +50,27 @@ public final class Inputs {
       missing.addAll(lacks.isEmpty() ? Set.of(entry.id(parts)) : lacks);
       return Double.NaN;
     }
-    used.add(new Input.OfFigure(name, figure.get()));
+    use(new Input.OfFigure(name, figure.get()));
     return figure.get().number();
   }
 
   /** The loads of a source laid out; what that used and lacks, is used and lacking here. */
   LoadTable table(Source source, boolean hot) {
     LoadTable table = book.table(source, hot);
-    used.addAll(table.inputs().used);
+    table.inputs().used.forEach(this::use);
     missing.addAll(table.inputs().missing);
     return table;
+  }
+
+  private void use(Input input) {
+    if (!used.contains(input)) {
+      used.add(input);
+    }
+  }
+
+  /** True if the other figure is there. */
+  boolean has(Entry entry, String... parts) {
+    return book.find(entry, parts).isPresent();
   }
 
   /** Says that this figure cannot be without a fact that is not a number. */

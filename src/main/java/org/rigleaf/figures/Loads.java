@@ -131,6 +131,11 @@ final class Loads {
         .filter(i -> onMains || r.element().known());
   }
 
+  /** True if a load runs on 12 V of the house bank. */
+  static boolean onHouseBank(LoadItem item, Rig rig) {
+    return item.supply().filter(BATTERY::equals).isPresent();
+  }
+
   /** Watts of a load at its own supply, by the inputs it is worked out from. */
   static double watts(LoadItem item, Rig rig, Inputs in) {
     double draws = in.of(item.id(), item.draws());

@@ -43,7 +43,10 @@ final class LpLife {
   static List<Burner> burners(Rig rig) {
     List<Burner> all = new ArrayList<>();
     Climate climate = rig.climate();
-    climate.furnace().ifPresent(f -> all.add(new Burner("furnace", f.input(), Optional.empty())));
+    climate
+        .furnace()
+        .filter(f -> f.burns(Climate.FurnaceFuel.LP))
+        .ifPresent(f -> all.add(new Burner("furnace", f.input(), Optional.empty())));
     rig.water()
         .heater()
         .filter(h -> h.fuel().contains(Water.HeaterFuel.LP))
@@ -65,7 +68,7 @@ final class LpLife {
   }
 
   /** An absorption refrigerator of which nobody says what it runs on has a burner. */
-  private static boolean onPropane(Climate.Refrigerator refrigerator) {
+  static boolean onPropane(Climate.Refrigerator refrigerator) {
     boolean absorption =
         refrigerator.kind().filter(Climate.RefrigeratorKind.ABSORPTION::equals).isPresent();
     return refrigerator.runsOn().isEmpty()

@@ -124,7 +124,7 @@ public final class Filler {
       return l.ids().stream().map(this::loadName).collect(Collectors.joining(list ? ", " : " + "));
     }
     if (value instanceof Value.Thing t) {
-      return places.name(t.gear());
+      return wording.find("store-" + t.id()).orElseGet(() -> places.name(t.gear()));
     }
     String word = ((Value.Word) value).word().text();
     return wording.find("word-" + word).orElse(word);

@@ -79,6 +79,11 @@ public final class BinderMaker {
         cover());
   }
 
+  /** All figures of the rig as JSON. */
+  public String figuresFile() {
+    return new FiguresFile(wording, guide.filler(), numbers).json(rig, figures);
+  }
+
   /** The workings of the figures. */
   public NumberBlocks numbers() {
     return numbers;

@@ -41,10 +41,13 @@ final class Labels {
     return switch (variable) {
       case "a" -> plug(part);
       case "state" -> wording.find("state-" + part).orElseGet(() -> plug(part));
+      case "store" -> wording.find("store-" + part).orElseGet(() -> named(part));
+      case "people" -> wording.phrase("people-" + part);
+      case "what" -> wording.find("what-" + part).orElseGet(() -> named(part));
       case "fuel" -> wording.phrase("fuel-" + part);
       case "sky" -> wording.phrase("sky-" + part);
       case "month" -> part.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + part.substring(1);
-      case "slope", "strength", "percent", "axle" ->
+      case "slope", "strength", "percent", "axle", "midnight" ->
           wording.phrase("row-" + variable, Map.of("x", part.replace('-', '.')));
       default -> named(part);
     };

@@ -51,7 +51,8 @@ class MainTest {
   void aGoodProfileGivesHtmlAndPdfInAFolderOfItsName() throws IOException {
     Path to = folder.resolve("out");
     assertEquals(0, run("build", GOOD, "--out", to.toString()), err.toString());
-    assertEquals(List.of("bulrush/binder.html", "bulrush/binder.pdf"), files(to));
+    assertEquals(
+        List.of("bulrush/binder.html", "bulrush/binder.pdf", "bulrush/figures.json"), files(to));
   }
 
   @Test
@@ -118,7 +119,8 @@ class MainTest {
     assertTrue(err.toString().contains("odd.yaml:2:15: house-rules: no font"), err.toString());
     assertTrue(err.toString().contains(name), err.toString());
     assertTrue(err.toString().strip().chars().allMatch(c -> c >= ' '), "nothing steers a terminal");
-    assertEquals(List.of("bulrush/binder.html", "bulrush/binder.pdf"), files(to));
+    assertEquals(
+        List.of("bulrush/binder.html", "bulrush/binder.pdf", "bulrush/figures.json"), files(to));
   }
 
   @Test
