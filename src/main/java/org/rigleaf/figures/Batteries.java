@@ -127,6 +127,12 @@ final class Batteries {
     return in.of("usable", bank.usable(), typical);
   }
 
+  /** The share of the charge that stays in the bank. */
+  static double kept(Electric.Batteries bank, Inputs in) {
+    String typical = lead(bank, in) ? "efficiency.charge-lead" : "efficiency.charge-lithium";
+    return in.typical("efficiency", typical);
+  }
+
   /** True of a lead bank; a kind that nobody said is missing. */
   static boolean lead(Electric.Batteries bank, Inputs in) {
     if (bank.type().isEmpty()) {

@@ -54,8 +54,12 @@ final class Generators {
     return steadyWatts(in.of("rated", g.rated()), loss, in.of("elevation", elevation));
   }
 
+  static boolean burnsPropane(Electric.Generator g) {
+    return g.fuel().filter(Electric.GeneratorFuel.LP::equals).isPresent();
+  }
+
   private static void untilBare(Electric.Generator g, Rig rig, Rows rows) {
-    boolean lp = g.fuel().filter(Electric.GeneratorFuel.LP::equals).isPresent();
+    boolean lp = burnsPropane(g);
     List<String> containers = Lp.containers(rig);
     if (lp && !containers.isEmpty()) {
       rows.number(

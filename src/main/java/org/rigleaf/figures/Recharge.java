@@ -133,12 +133,10 @@ final class Recharge {
   }
 
   private static double hours(Charger charger, double target, boolean taper, Inputs in) {
-    boolean lead = Batteries.lead(charger.bank(), in);
-    String kept = lead ? "efficiency.charge-lead" : "efficiency.charge-lithium";
     double amps = amps(charger, in);
     double ampHours = ampHours(in);
     double floor = floor(in);
-    double bulk = bulkHours(floor, target, ampHours, in.typical("efficiency", kept), amps);
+    double bulk = bulkHours(floor, target, ampHours, Batteries.kept(charger.bank(), in), amps);
     return taper ? bulk + taperHours(floor, ampHours, amps) : bulk;
   }
 

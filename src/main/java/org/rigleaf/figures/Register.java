@@ -27,6 +27,7 @@ public final class Register {
                 Generators.ENTRIES,
                 Furnaces.ENTRIES,
                 DailyUse.ENTRIES,
+                GeneratorDay.ENTRIES,
                 Endurance.ENTRIES,
                 FirstLimit.ENTRIES,
                 WorksOn.ENTRIES,
