@@ -1,5 +1,7 @@
 package org.rigleaf.figures;
 
+import static org.rigleaf.figures.Check.SECOND_DERIVATION;
+import static org.rigleaf.source.Unit.BTU_PER_HOUR;
 import static org.rigleaf.figures.Check.PUBLISHED;
 import static org.rigleaf.source.Unit.HOUR_UNIT;
 
@@ -22,7 +24,16 @@ final class LpLife {
               "heat of one container at 21,548 Btu a pound, over what the appliance uses in an hour")
           .rows(LpLife::lives);
 
-  static final List<Entry> ENTRIES = List.of(LIFE);
+  static final Entry ALL =
+      Entry.of(
+              "lp.all-burners",
+              BTU_PER_HOUR,
+              SECOND_DERIVATION,
+              "rated inputs of all appliances that burn propane, the generator aside; one burner of"
+                  + " the range")
+          .rows(LpLife::all);
+
+  static final List<Entry> ENTRIES = List.of(LIFE, ALL);
 
   private LpLife() {}
 
@@ -35,7 +46,16 @@ final class LpLife {
    */
   record Burner(String part, Fact input, Optional<String> typical) {
     double input(Inputs in) {
-      return typical.map(id -> in.of("input", input, id)).orElseGet(() -> in.of("input", input));
+      return input("input", in);
+    }
+
+    /** The same under the name of the appliance, for a sum of several. */
+    double named(Inputs in) {
+      return input(part, in);
+    }
+
+    private double input(String name, Inputs in) {
+      return typical.map(id -> in.of(name, input, id)).orElseGet(() -> in.of(name, input));
     }
   }
 
@@ -74,6 +94,15 @@ final class LpLife {
     return refrigerator.runsOn().isEmpty()
         ? absorption
         : refrigerator.runsOn().contains(Climate.RefrigeratorSupply.LP);
+  }
+
+  private static void all(Rig rig, Rows rows) {
+    List<Burner> burners = Lp.containers(rig).isEmpty() ? List.of() : burners(rig);
+    if (!burners.isEmpty()) {
+      List<String> names = burners.stream().map(Burner::part).toList();
+      rows.number(
+          Lp.braces(names, " + "), in -> burners.stream().mapToDouble(b -> b.named(in)).sum());
+    }
   }
 
   private static void lives(Rig rig, Rows rows) {

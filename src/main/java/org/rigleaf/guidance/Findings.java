@@ -30,6 +30,9 @@ import org.rigleaf.source.Unit;
  * clock.
  */
 public final class Findings {
+  /** The tank is low but not empty: a fifth full. House rule. */
+  private static final String LOW_TANK = ".20";
+
   private final Rig rig;
   private final Figures figures;
   private final Wording wording;
@@ -52,6 +55,7 @@ public final class Findings {
     rig.electric().generator().ifPresent(findings::generator);
     rig.electric().inverter().ifPresent(findings::inverter);
     findings.weights();
+    findings.heat();
     return findings.found.stream()
         .sorted(Comparator.comparing(f -> !f.severity().equals("safety")))
         .toList();
@@ -161,10 +165,26 @@ public final class Findings {
                     Map.of("sum", Amounts.text(sum, Unit.POUND))));
   }
 
+  /** A furnace too weak for the stay's cold, a tank too small to feed all burners in a frost. */
+  private void heat() {
+    each("furnace.duty.worst", v -> v > 100, "furnace-cannot-hold");
+    figures
+        .find("lp.all-burners")
+        .ifPresent(
+            all ->
+                each(
+                    "lp.vapor.<percent>", LOW_TANK, v -> v < all.number(), "vapor-short"));
+  }
+
   /** A finding for every figure of this pattern whose number is wrong. */
   private void each(String pattern, DoublePredicate wrong, String finding) {
+    each(pattern, "", wrong, finding);
+  }
+
+  private void each(String pattern, String end, DoublePredicate wrong, String finding) {
     for (Figure f : figures.all()) {
-      if (f.entry().pattern().equals(pattern) && wrong.test(f.number())) {
+      boolean meant = f.entry().pattern().equals(pattern) && f.id().endsWith(end);
+      if (meant && wrong.test(f.number())) {
         String id = f.id().replaceFirst("\\.margin$", "");
         String over = Amounts.text(Math.abs(f.number()), f.unit());
         add(finding, id, Map.of("axle", Ids.last(id), "over", over));

@@ -155,10 +155,10 @@ class LoadsTest {
   void theWorkingNamesTheVoltsOfTheSupply() {
     String fan = "loads: [{name: Fan, on: 12 V, draws: 36 W}]";
     assertEquals(
-        "{fan} / 12 V", figure(rig("electric: {" + fan + "}\n"), "load.fan.current").formula());
+        "{fan} ÷ 12 V", figure(rig("electric: {" + fan + "}\n"), "load.fan.current").formula());
     String bank = "electric: {batteries: {each: {voltage: 12 V}, in-series: 1}, ";
     Figure own = figure(rig(bank + fan + "}\n"), "load.fan.current");
-    assertEquals("{fan} / {volts}", own.formula());
+    assertEquals("{fan} ÷ {volts}", own.formula());
     assertEquals(
         List.of(Unit.WATT_UNIT, Unit.VOLT_UNIT),
         own.inputs().stream().map(Input::unit).toList()); // a fact, then another figure
