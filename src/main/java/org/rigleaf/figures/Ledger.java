@@ -60,8 +60,7 @@ record Ledger(
       if (reached(i)) {
         int hour = hour(i);
         double part =
-            Math.min(
-                1, (level[i - 1] - store.floor()) / (store.out()[hour] - store.in()[hour]));
+            Math.min(1, (level[i - 1] - store.floor()) / (store.out()[hour] - store.in()[hour]));
         return OptionalDouble.of((i - 1 + part) / Hours.DAY);
       }
     }
