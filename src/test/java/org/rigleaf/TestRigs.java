@@ -5,8 +5,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.source.Node;
 import org.rigleaf.source.Problems;
@@ -48,6 +50,23 @@ public final class TestRigs {
   /** A rig of the demo fleet. */
   public static Rig demo(String name) {
     return of(text(Path.of("rig-profiles", name + ".yaml")));
+  }
+
+  /** The names of the demo fleet, read off the folder. */
+  public static Stream<String> fleet() {
+    try (Stream<Path> files = Files.list(Path.of("rig-profiles"))) {
+      List<String> names = files.map(f -> f.getFileName().toString()).sorted().toList();
+      return names.stream()
+          .filter(n -> n.matches("[a-z]+\\.yaml"))
+          .map(n -> n.substring(0, n.length() - ".yaml".length()));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The demo fleet and the smallest useful profile. */
+  public static Stream<String> all() {
+    return Stream.concat(fleet(), Stream.of("bulrush"));
   }
 
   /** The smallest useful profile. */

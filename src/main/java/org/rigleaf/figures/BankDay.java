@@ -30,12 +30,8 @@ final class BankDay {
     double energy = in.of("energy", Batteries.ENERGY);
     double usable = energy * Batteries.usableShare(bank, in) * Batteries.coldFactor(bank, trip, in);
     double[] out = out();
-    return new Store(energy, energy - usable, energy, charge(bank, out), out, kept(bank));
-  }
-
-  private double kept(Electric.Batteries bank) {
-    boolean lead = bank.type().filter(Electric.Chemistry::lead).isPresent();
-    return in.typical("kept", lead ? "efficiency.charge-lead" : "efficiency.charge-lithium");
+    return new Store(
+        energy, energy - usable, energy, charge(bank, out), out, Batteries.kept(bank, in));
   }
 
   // ---- out

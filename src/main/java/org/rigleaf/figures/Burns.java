@@ -2,6 +2,7 @@ package org.rigleaf.figures;
 
 import java.util.Optional;
 import org.rigleaf.rig.Climate;
+import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.rig.Stay;
 import org.rigleaf.rig.Water;
@@ -23,7 +24,8 @@ final class Burns {
     double[] heat =
         Hours.plus(
             furnace(Climate.FurnaceFuel.LP), water(Water.HeaterFuel.LP, "heater.efficiency-lp"));
-    return Hours.plus(heat, Hours.plus(refrigerator(), range()));
+    double[] engine = Hours.times(generatorGallons(true), Lp.heatBtu(Lp.POUNDS_PER_GALLON));
+    return Hours.plus(Hours.plus(heat, engine), Hours.plus(refrigerator(), range()));
   }
 
   /** Btu of motor fuel in heaters. */
@@ -31,6 +33,18 @@ final class Burns {
     return Hours.plus(
         Hours.plus(furnace(Climate.FurnaceFuel.DIESEL), furnace(Climate.FurnaceFuel.GASOLINE)),
         water(Water.HeaterFuel.DIESEL, "heater.efficiency-fuel"));
+  }
+
+  /** Gallons that a generator of propane, or of motor fuel, burns in the hours of the stay. */
+  double[] generatorGallons(boolean propane) {
+    Optional<Electric.Generator> generator =
+        rig.electric().generator().filter(g -> Generators.burnsPropane(g) == propane);
+    if (generator.isEmpty() || trip.generator().isEmpty()) {
+      return Hours.evenly(0);
+    }
+    double hours = in.of("generator-hours", trip.generator().get());
+    return Hours.times(
+        Hours.running(Electric.When.DAY, hours), GeneratorDay.gallonsPerHour(rig, in));
   }
 
   /** True if a heater burns motor fuel. */

@@ -60,9 +60,9 @@ public final class Inputs {
     }
   }
 
-  /** True if the other figure is there. */
+  /** True if the other figure is there and is a number. */
   boolean has(Entry entry, String... parts) {
-    return book.find(entry, parts).isPresent();
+    return book.find(entry, parts).filter(f -> f.value() instanceof Value.Number).isPresent();
   }
 
   /** Says that this figure cannot be without a fact that is not a number. */

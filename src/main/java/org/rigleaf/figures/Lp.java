@@ -43,7 +43,7 @@ final class Lp {
   private static final double TANK_STOP = 0.80;
 
   /** Commercial propane at 60 F (NFPA 58 annex B as reproduced, seen in two copies). */
-  private static final double POUNDS_PER_GALLON = 4.20;
+  static final double POUNDS_PER_GALLON = 4.20;
 
   /**
    * Commercial propane after vaporizing (the same row). The row's 91,502 Btu a gallon disagrees

@@ -160,8 +160,12 @@ final class Stores {
     double full = in.of("fuel", fuel.holds());
     double floor =
         generator(trip.rig()).isPresent() ? full * in.of("stops-at", fuel.generatorStopsAt()) : 0;
-    double[] heat = Hours.times(new Burns(trip, in).motorFuel(), 1 / btuPerGallon(fuel, in));
-    return Store.drawn(full, floor, heat);
+    Burns burns = new Burns(trip, in);
+    double[] heat =
+        Burns.burnsFuel(trip.rig())
+            ? Hours.times(burns.motorFuel(), 1 / btuPerGallon(fuel, in))
+            : Hours.evenly(0);
+    return Store.drawn(full, floor, Hours.plus(heat, burns.generatorGallons(false)));
   }
 
   private static double btuPerGallon(Road.Fuel fuel, Inputs in) {
@@ -174,8 +178,6 @@ final class Stores {
   }
 
   private static Optional<Electric.Generator> generator(Rig rig) {
-    return rig.electric()
-        .generator()
-        .filter(g -> g.fuel().filter(Electric.GeneratorFuel.LP::equals).isEmpty());
+    return rig.electric().generator().filter(g -> !Generators.burnsPropane(g));
   }
 }

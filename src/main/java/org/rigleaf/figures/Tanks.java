@@ -63,7 +63,8 @@ final class Tanks {
     return of(rig).stream().filter(t -> !carried || !t.id().equals("toilet")).toList();
   }
 
-  private static String grayId(Gear gear) {
+  /** The id of a gray tank as it stands in figure ids. */
+  static String grayId(Gear gear) {
     return "gray." + gear.part();
   }
 
