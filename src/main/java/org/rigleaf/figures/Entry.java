@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.function.ToDoubleBiFunction;
+import java.util.regex.Pattern;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.source.Unit;
 
@@ -22,6 +23,8 @@ import org.rigleaf.source.Unit;
 public record Entry(
     String pattern, Unit unit, Check check, String source, BiConsumer<Rig, Rows> rule) {
 
+  private static final Pattern ITEM = Pattern.compile("<[^>]*>");
+
   /** Starts an entry; its source is required. */
   public static Draft of(String pattern, Unit unit, Check check, String source) {
     return new Draft(pattern, unit, check, source);
@@ -31,7 +34,7 @@ public record Entry(
   public String id(String... parts) {
     String id = pattern;
     for (String part : parts) {
-      id = id.replaceFirst("<[^>]*>", part);
+      id = ITEM.matcher(id).replaceFirst(part);
     }
     return id;
   }

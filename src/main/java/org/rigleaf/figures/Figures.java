@@ -1,6 +1,8 @@
 package org.rigleaf.figures;
 
 import java.util.Collection;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -11,6 +13,11 @@ import org.rigleaf.rig.Rig;
 public final class Figures {
   private final Rig rig;
   private final Map<Entry, Rows> done = new LinkedHashMap<>();
+  private final Map<String, Figure> byId =
+      new LinkedHashMap<>(); // filled once all are done; the first of an id counts
+  private final Map<LoadsOf, LoadTable> tables = new HashMap<>();
+
+  private record LoadsOf(String source, boolean hot) {}
 
   private Figures(Rig rig) {
     this.rig = rig;
@@ -19,7 +26,9 @@ public final class Figures {
   /** Works out every figure of the register for this rig. */
   public static Figures of(Rig rig) {
     Figures figures = new Figures(rig);
-    Register.ENTRIES.forEach(figures::rows);
+    for (Entry entry : Register.ENTRIES) {
+      figures.rows(entry).figures().forEach(figures.byId::putIfAbsent);
+    }
     return figures;
   }
 
@@ -33,6 +42,17 @@ public final class Figures {
     return rows;
   }
 
+  /** The loads of a source, laid out once, since many figures lean on them. */
+  LoadTable table(Source source, boolean hot) {
+    LoadsOf key = new LoadsOf(source.id(), hot);
+    LoadTable table = tables.get(key);
+    if (table == null) {
+      table = LoadTable.of(source, hot, new Inputs(this));
+      tables.put(key, table);
+    }
+    return table;
+  }
+
   /** A figure by its entry and item; empty if it is absent. */
   public Optional<Figure> find(Entry entry, String... parts) {
     return Optional.ofNullable(rows(entry).figures().get(entry.id(parts)));
@@ -40,12 +60,12 @@ public final class Figures {
 
   /** A figure by its id; empty if it is absent. */
   public Optional<Figure> find(String id) {
-    return all().stream().filter(f -> f.id().equals(id)).findFirst();
+    return Optional.ofNullable(byId.get(id));
   }
 
   /** Every figure of this rig, in the order of the register. */
   public Collection<Figure> all() {
-    return Register.ENTRIES.stream().flatMap(e -> rows(e).figures().values().stream()).toList();
+    return Collections.unmodifiableCollection(byId.values());
   }
 
   /** The facts that an absent figure lacks; empty if it is there or its gear is not. */

@@ -54,6 +54,14 @@ public final class Inputs {
     return figure.get().number();
   }
 
+  /** The loads of a source laid out; what that used and lacks, is used and lacking here. */
+  LoadTable table(Source source, boolean hot) {
+    LoadTable table = book.table(source, hot);
+    table.inputs().used.forEach(this::use);
+    missing.addAll(table.inputs().missing);
+    return table;
+  }
+
   private void use(Input input) {
     if (!used.contains(input)) {
       used.add(input);

@@ -49,6 +49,8 @@ final class LoadSearch {
   private final List<Draw> always;
   private final List<Draw> choices;
   private final Limits limits;
+  private final long grain; // steps of which every draw is a whole multiple
+  private List<Integer> largest; // found when first asked for
 
   LoadSearch(List<Draw> always, List<Draw> choices, Limits limits) {
     if (choices.size() > 20) {
@@ -57,6 +59,12 @@ final class LoadSearch {
     this.always = List.copyOf(always);
     this.choices = List.copyOf(choices);
     this.limits = limits;
+    this.grain =
+        Stream.concat(always.stream(), choices.stream())
+            .map(d -> BigInteger.valueOf(d.steps()))
+            .reduce(BigInteger.ZERO, BigInteger::gcd)
+            .max(BigInteger.ONE)
+            .longValue();
   }
 
   /** True if these choices run at once beside what is always on. */
@@ -66,13 +74,13 @@ final class LoadSearch {
   }
 
   private List<Draw> on(int set) {
-    return Stream.concat(always.stream(), chosen(set)).toList();
-  }
-
-  private Stream<Draw> chosen(int set) {
-    return IntStream.range(0, choices.size())
-        .filter(i -> (set & 1 << i) != 0)
-        .mapToObj(choices::get);
+    List<Draw> on = new ArrayList<>(always);
+    for (int i = 0; i < choices.size(); i++) {
+      if ((set & 1 << i) != 0) {
+        on.add(choices.get(i));
+      }
+    }
+    return on;
   }
 
   /** The branch breaker that these choices trip, if one. */
@@ -95,30 +103,38 @@ final class LoadSearch {
     return most >= least && sum(free) <= MOST_STEPS && dealt(free, least, most);
   }
 
-  /** Whether some of the loads sum to between two limits: all sums at once, a bit each. */
-  private static boolean dealt(List<Draw> free, long least, long most) {
+  /** Whether some of the loads sum to between two limits: all sums at once, a bit a grain. */
+  private boolean dealt(List<Draw> free, long least, long most) {
     BigInteger sums = BigInteger.ONE;
     for (Draw d : free) {
-      sums = sums.or(sums.shiftLeft(Math.toIntExact(d.steps())));
+      sums = sums.or(sums.shiftLeft(Math.toIntExact(d.steps() / grain)));
     }
-    int above = sums.shiftRight(Math.toIntExact(least)).getLowestSetBit();
-    return above >= 0 && above <= most - least;
+    int from = Math.toIntExact((least + grain - 1) / grain);
+    int above = sums.shiftRight(from).getLowestSetBit();
+    return above >= 0 && from + above <= most / grain;
   }
 
   /** The sets that fit and to which no other choice can be added; none if nothing fits. */
   List<Integer> largest() {
+    if (largest == null) {
+      largest = findLargest();
+    }
+    return largest;
+  }
+
+  private List<Integer> findLargest() {
     boolean[] fits = new boolean[1 << choices.size()];
     for (int set = 0; set < fits.length; set++) {
       int fewer = set & set - 1; // without its lowest choice; if that is too much, so is this
       fits[set] = (set == 0 || fits[fewer]) && fits(set);
     }
-    List<Integer> largest = new ArrayList<>();
+    List<Integer> found = new ArrayList<>();
     for (int set = 1; set < fits.length; set++) {
       if (fits[set] && !canGrow(set, fits)) {
-        largest.add(set);
+        found.add(set);
       }
     }
-    return largest;
+    return found;
   }
 
   private boolean canGrow(int set, boolean[] fits) {
@@ -156,7 +172,11 @@ final class LoadSearch {
   }
 
   private static long sum(List<Draw> draws, Predicate<Draw> which) {
-    return draws.stream().filter(which).mapToLong(Draw::steps).sum();
+    long sum = 0;
+    for (Draw draw : draws) {
+      sum += which.test(draw) ? draw.steps() : 0;
+    }
+    return sum;
   }
 
   private static long steps(double watts) {

@@ -96,7 +96,9 @@ public final class BinderMaker {
     Map<String, Integer> counted = new HashMap<>();
     for (TopicText text : wording.topics()) {
       List<Block> blocks = text.shows().stream().<Block>flatMap(s -> blocks(s).stream()).toList();
-      if (!blocks.isEmpty()) {
+      boolean lines =
+          text.emergency() && blocks.stream().noneMatch(ProcedureBlock.class::isInstance);
+      if (!blocks.isEmpty() && !lines) { // no emergency is lines to fill in alone
         topics.add(
             new Topic(
                 text.id(),

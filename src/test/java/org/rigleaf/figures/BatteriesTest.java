@@ -89,6 +89,12 @@ class BatteriesTest {
   }
 
   @Test
+  void theColdRuleReachesDownToMinus60Celsius() {
+    assertEquals(0.49, Batteries.coldShare(-60), 1e-9); // 1 - 0.006 x 85
+    assertThrows(IllegalArgumentException.class, () -> Batteries.coldShare(-60.5));
+  }
+
+  @Test
   void theKeepersOwnUsableShareBeatsTheTypicalOne() {
     Figure usable = bank(FLOODED + ", usable: 60 percent", "").find("bank.usable").orElseThrow();
     assertEquals(720, usable.number(), EXACT);

@@ -43,6 +43,7 @@ class GroundTest {
     }
     assertThrows(IllegalArgumentException.class, () -> Ground.liftInches(6, 0));
     assertThrows(IllegalArgumentException.class, () -> Ground.liftInches(0, 1));
+    assertThrows(IllegalArgumentException.class, () -> Ground.liftInches(6, 45)); // rise is run
   }
 
   @Test

@@ -4,11 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.rigleaf.TestRigs;
+import org.rigleaf.source.Unit;
 
 /** What draws how much. */
 class LoadsTest {
@@ -102,6 +104,64 @@ class LoadsTest {
   void aRefrigeratorThatNobodySaidRunsOn120VoltsIsNoLoad() {
     Figures figures = rig("climate: {refrigerator: {kind: absorption, runs-on: lp}}\n");
     assertTrue(figures.find("load.refrigerator.current").isEmpty());
+    assertEquals(Set.of(), figures.missing("load.refrigerator.current")); // not even wanted
+  }
+
+  // an element or a plug says that it is one, by hand: 330 / 120 and 300 / 120
+  @Test
+  void anAbsorptionRefrigeratorIsA120VoltLoadByItsElementOrByWhatItRunsOn() {
+    Figures element =
+        rig("climate: {refrigerator: {kind: absorption, runs-on: lp, element: 330 W}}\n");
+    assertEquals(2.75, figure(element, "load.refrigerator.current").number(), 1e-12);
+    Figures said =
+        rig("climate: {refrigerator: {kind: absorption, runs-on: [lp, 120 V], draws: 300 W}}\n");
+    assertEquals(2.5, figure(said, "load.refrigerator.current").number(), 1e-12);
+    Figures neither =
+        rig("climate: {refrigerator: {kind: absorption, runs-on: lp, draws: 300 W}}\n");
+    assertTrue(neither.find("load.refrigerator.current").isEmpty());
+  }
+
+  @Test
+  void aHouseholdRefrigeratorIsA120VoltLoadWithoutSayingSo() {
+    Figures figures = rig("climate: {refrigerator: {kind: household, draws: 150 W}}\n");
+    assertEquals(1.25, figure(figures, "load.refrigerator.current").number(), 1e-12); // 150 / 120
+  }
+
+  // the section of a piece of gear beats a line in the list of loads that bears its name, unless
+  // the
+  // section says no draw: 600 / 120 = 5 A, 7 A as given, 60 / 12 = 5 A
+  @Test
+  void aThingListedTwiceCountsOnceByTheDrawOfItsOwnSection() {
+    Figures converter =
+        rig(
+            "electric: {converter: {draws: 600 W},"
+                + " loads: [{name: Converter, on: 120 V, draws: 720 W}]}\n");
+    assertEquals(5, figure(converter, "load.converter.current").number(), 1e-12);
+    String listed = "electric: {loads: [{name: Pump, on: 12 V, draws: 60 W}]}\n";
+    assertEquals(
+        7, figure(rig("water: {pump: {draws: 7 A}}\n" + listed), "load.pump.current").number());
+    assertEquals(
+        5,
+        figure(rig("water: {pump: {flow: 3 gpm}}\n" + listed), "load.pump.current").number(),
+        1e-12);
+    Figures unknown =
+        rig(
+            "electric: {converter: {charging: yes},"
+                + " loads: [{name: Converter, on: 120 V, draws: 720 W}]}\n");
+    assertEquals(6, figure(unknown, "load.converter.current").number(), 1e-12); // 720 / 120
+  }
+
+  @Test
+  void theWorkingNamesTheVoltsOfTheSupply() {
+    String fan = "loads: [{name: Fan, on: 12 V, draws: 36 W}]";
+    assertEquals(
+        "{fan} / 12 V", figure(rig("electric: {" + fan + "}\n"), "load.fan.current").formula());
+    String bank = "electric: {batteries: {each: {voltage: 12 V}, in-series: 1}, ";
+    Figure own = figure(rig(bank + fan + "}\n"), "load.fan.current");
+    assertEquals("{fan} / {volts}", own.formula());
+    assertEquals(
+        List.of(Unit.WATT_UNIT, Unit.VOLT_UNIT),
+        own.inputs().stream().map(Input::unit).toList()); // a fact, then another figure
   }
 
   @Test

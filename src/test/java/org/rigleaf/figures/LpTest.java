@@ -117,8 +117,19 @@ class LpTest {
     assertTrue(figures.find("lp.refrigerator.life").isEmpty());
     assertTrue(figures.find("lp.heater.life").isEmpty());
     assertTrue(figures.find("lp.furnace.life").isEmpty());
+    assertEquals(Set.of(), figures.missing("lp.heater.life")); // no burner is asked for
+    assertEquals(Set.of(), figures.missing("lp.refrigerator.life"));
     assertTrue(figures.find("lp.generator.life").isEmpty());
     assertTrue(rig("propane: none\n" + KITCHEN).find("lp.furnace.life").isEmpty());
+  }
+
+  @Test
+  void anAbsorptionRefrigeratorHasABurnerUnlessItIsSaidToRunOnOtherThings() {
+    String cylinder = "propane: {cylinders: {size: 20 lb}}\nclimate: {refrigerator: {kind: ";
+    assertTrue(rig(cylinder + "absorption}}\n").find("lp.refrigerator.life").isPresent());
+    assertTrue(rig(cylinder + "compressor}}\n").find("lp.refrigerator.life").isEmpty());
+    assertTrue(
+        rig(cylinder + "absorption, runs-on: [120 V]}}\n").find("lp.refrigerator.life").isEmpty());
   }
 
   @Test

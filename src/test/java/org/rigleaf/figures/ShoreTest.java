@@ -1,7 +1,6 @@
 package org.rigleaf.figures;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -127,7 +126,15 @@ class ShoreTest {
     Figures figures = rig("shore: {service: 30 A, cord: {gauge: 10 AWG}}");
     assertTrue(figures.find("cord.30.drop").isEmpty());
     assertEquals(Set.of("electric.shore.cord.length"), figures.missing("cord.30.drop"));
-    assertFalse(figures.missing("cord.30.left-120").isEmpty());
+    assertEquals(Set.of("electric.shore.cord.length"), figures.missing("cord.30.left-120"));
+  }
+
+  // 40 AWG, where ASTM B258 ends: 0.005 in x 92^(-4/39) = 0.0031445 in across, 5.0104e-9 m2;
+  // 1.7241e-8 x 304.8 / 5.0104e-9 = 1048.8 ohm at 20 degC (tables print 1049, from memory),
+  // x (1 + 0.00393 x 55) = 1275.5
+  @Test
+  void theFinestWireOfTheStandardHas1275Ohms() {
+    assertEquals(1275.5, Shore.solidOhmsPer1000Ft(40), 0.3);
   }
 
   @Test

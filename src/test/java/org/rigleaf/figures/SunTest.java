@@ -107,6 +107,13 @@ class SunTest {
     assertEquals(0, Sun.extraterrestrialMj(80, 355), 1e-9);
     assertThrows(IllegalArgumentException.class, () -> Sun.dayLengthHours(91, 172));
     assertThrows(IllegalArgumentException.class, () -> Sun.groundMj(25, 1.1));
+    assertThrows(IllegalArgumentException.class, () -> Sun.groundMj(25, -0.1));
+    // at the poles the sun is up for half a year
+    assertEquals(24, Sun.dayLengthHours(90, 172), 1e-9);
+    assertEquals(0, Sun.dayLengthHours(-90, 172), 1e-9);
+    // FAO-56 eq. 35: a quarter comes through a closed sky, three quarters on a clear day
+    assertEquals(6.25, Sun.groundMj(25, 0), 1e-12);
+    assertEquals(18.75, Sun.groundMj(25, 1), 1e-12);
   }
 
   @Test
@@ -116,6 +123,7 @@ class SunTest {
     assertEquals(0.7556, Sun.pwmShare(25.6, 36), 0.00005); // 27.2 / 36
     assertEquals(1, Sun.pwmShare(24, 18), 1e-12); // never more than the panel has
     assertThrows(IllegalArgumentException.class, () -> Sun.pwmShare(12, 0));
+    assertThrows(IllegalArgumentException.class, () -> Sun.pwmShare(0, 18));
   }
 
   private static Figures rig(String stay, String solar) {

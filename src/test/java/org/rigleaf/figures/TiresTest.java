@@ -59,6 +59,13 @@ class TiresTest {
     assertEquals(2025, number(figures, "tire.1.replace"), 1e-9);
     assertEquals(2029, number(figures, "tire.2.replace"), 1e-9);
     assertTrue(figures.find("tire.3.replace").isEmpty());
+    Figures tandem =
+        Figures.of(
+            TestRigs.of(
+                "rig: {name: Reed, kind: travel trailer, axles: [12 ft, 15 ft]}\n"
+                    + "road: {tires: {count: 4, made: week 10 of 2020}}\n"));
+    assertEquals(2026, number(tandem, "tire.2.replace"), 1e-9); // one kind of tire, two axles
+    assertTrue(tandem.find("tire.3.replace").isEmpty());
     Figures both = rig(", date: 2026-05-02", "{axle: both, count: 4, made: week 10 of 2020}");
     assertEquals(number(both, "tire.1.age"), number(both, "tire.2.age"), 1e-12);
   }

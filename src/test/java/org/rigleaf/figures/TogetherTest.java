@@ -204,6 +204,116 @@ class TogetherTest {
     assertEquals("l10 l11 l12", all(figures, "together.30").get(0));
   }
 
+  // the smallest of thirteen is left out of the choices, wherever it stands and whatever its name
+  @Test
+  void ofThirteenLoadsTheTwelveLargestAreTried() {
+    List<String> loads = new ArrayList<>(List.of(load("A", 400, "")));
+    IntStream.range(0, 12).forEach(i -> loads.add(load("L" + (10 + i), 1400, "")));
+    Figures figures = rig("shore: {service: 20 A}, loads: [" + String.join(", ", loads) + "]");
+    // 1400 + 400 W would fit 2400 W; two of 1400 W do not, so each stands alone
+    assertEquals(
+        IntStream.range(0, 12).mapToObj(i -> "l" + (10 + i)).toList(), all(figures, "together.20"));
+  }
+
+  // workings written by hand from the rules: the least carrier on the way is the limit, two legs of
+  // a 50 A service count both, a generator is held by the main breaker where there is one
+  @ParameterizedTest(name = "{1} of {0} reads {2}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "shore: {service: 30 A}, loads: [{name: Oven, on: 120 V, draws: 1500 W}]"
+            + "|together.30.1|{oven} ≤ 120 V × {limit}",
+        "shore: {service: 50 A}, loads: [{name: Oven, on: 120 V, draws: 1500 W}]"
+            + "|together.50.1|{oven} ≤ 2 × 120 V × {limit}",
+        "shore: {service: 30 A}, loads: [{name: Oven, on: 120 V, draws: 12 A}]"
+            + "|together.30.1|{oven} × 120 V ≤ 120 V × {limit}",
+        "shore: {service: 30 A}, loads: [{name: Oven, on: 120 V, draws: 1500 W, continuous: yes}]"
+            + "|together.30.1|1.25 × {oven} ≤ 120 V × {limit}",
+        "inverter: {output: 2000 W, feeds: [Oven]}, loads: [{name: Oven, on: 120 V, draws: 1500 W}]"
+            + "|together.inverter.1|{oven} ≤ {limit}",
+        "generator: {rated: 4000 W}, loads: [{name: Oven, on: 120 V, draws: 1500 W}]"
+            + "|together.generator.1|{oven} ≤ {limit}",
+        "generator: {rated: 4000 W}, breakers: [{name: Main, rating: 30 A}],"
+            + " loads: [{name: Oven, on: 120 V, draws: 1500 W}]"
+            + "|together.generator.1|{oven} ≤ min({limit}, 120 V × {main})",
+        "generator: {rated: 4000 W}, shore: {service: 50 A}, breakers: [{name: Main, rating: 50 A}],"
+            + " loads: [{name: Oven, on: 120 V, draws: 1500 W}]"
+            + "|together.generator.1|{oven} ≤ min({limit}, 2 × 120 V × {main})",
+        "inverter: {output: 2000 W, feeds: [Oven]}, breakers: [{name: Main, rating: 30 A}],"
+            + " loads: [{name: Oven, on: 120 V, draws: 1500 W}]"
+            + "|together.inverter.1|{oven} ≤ {limit}",
+        "shore: {service: 30 A}, breakers: [{name: Galley, rating: 15 A, feeds: [Oven, Iron]}],"
+            + " converter: {draws: 600 W}, loads: [{name: Oven, on: 120 V, draws: 1500 W},"
+            + " {name: Iron, on: 120 V, draws: 1100 W}]"
+            + "|together.30.apart.1|{oven} + {iron} > 120 V × {breaker-galley}"
+      })
+  void theWorkingNamesTheLimitThatBinds(String electric, String id, String working) {
+    Figures figures =
+        Figures.of(
+            TestRigs.of(RIG + "stay: {place: {elevation: 0 ft}}\nelectric: {" + electric + "}\n"));
+    assertEquals(working, figures.find(id).orElseThrow().formula());
+  }
+
+  @Test
+  void onAHotAfternoonOnlyTheAirConditionerCountsMore() {
+    Figures figures =
+        Figures.of(
+            TestRigs.of(
+                RIG
+                    + "electric: {shore: {service: 30 A}, loads: ["
+                    + load("Oven", 1200, "")
+                    + "]}\nclimate: {air-conditioners: {draws: 1400 W, continuous: yes}}\n"));
+    // 1200 + 1.25 x 1400 = 2950 W; hot, 25 % more: 1200 + 1.25 x 1.25 x 1400 = 3387.5 W; both fit
+    Figure hot = figures.find("together.30.hot.1").orElseThrow();
+    assertEquals(
+        "{oven} + 1.25 × (1 + {hot}) × {air-conditioner} ≤ 120 V × {limit}", hot.formula());
+    assertEquals("oven air-conditioner", hot.value().data());
+  }
+
+  @Test
+  void onlyRatedBreakersThatFeedA120VoltLoadAreInputsOfATable() {
+    Figures figures =
+        rig(
+            "shore: {service: 30 A}, breakers: [{name: Main, rating: 30 A},"
+                + " {name: Galley, rating: 15 A, feeds: [Kettle]}, {name: Spare, rating: 20 A},"
+                + " {name: Worn, feeds: [Kettle]}], loads: ["
+                + load("Kettle", 1300, "")
+                + "]");
+    List<String> inputs =
+        figures.find("together.30.1").orElseThrow().inputs().stream().map(Input::name).toList();
+    assertEquals(List.of("kettle", "limit", "breaker-galley"), inputs);
+  }
+
+  @Test
+  void aSetOnTheGeneratorLeansOnWhatTheGeneratorsWattsLeanOn() {
+    Figures figures =
+        Figures.of(
+            TestRigs.of(
+                RIG
+                    + "stay: {place: {elevation: 900 ft}}\nelectric: {generator: {rated: 4000 W},"
+                    + " loads: ["
+                    + load("Oven", 1500, "")
+                    + "]}\n"));
+    assertEquals(
+        Set.of("generator.derate"), figures.find("together.generator.1").orElseThrow().assumes());
+  }
+
+  // 12 A at 120 V are 1440 W and 15 A fill a 15 A post; 15.1 A do not fit it
+  @Test
+  void aLoadInAmperesCountsByItsOwnSupply() {
+    String post = "shore: {service: 15 A}, loads: [{name: Oven, on: 120 V, draws: ";
+    assertEquals(List.of("oven"), all(rig(post + "15 A}]"), "together.15"));
+    assertEquals(
+        "oven", rig(post + "15.1 A}]").find("together.15.never").orElseThrow().value().data());
+  }
+
+  @Test
+  void aLoadOfWhichNobodySaysWhatItRunsOnKeepsTheTableBackAndIsNamed() {
+    Figures figures = rig("shore: {service: 30 A}, loads: [{name: Iron, draws: 1100 W}]");
+    assertEquals(Set.of("electric.loads.iron.on"), figures.missing("together.30.1"));
+    assertEquals(Set.of("electric.loads.iron.on"), figures.missing("load.iron.current"));
+  }
+
   @Test
   void setsOfSmallLoadsAreNotPrinted() {
     Figures figures = rig("shore: {service: 30 A}, loads: [" + load("Iron", 1000, "") + "]");

@@ -30,6 +30,7 @@ class WaterTest {
   void fiftyGallonsWeigh415PoundsOnTheLabel() {
     // check-values 1: 49 CFR 571.110 prints 8.3 lb/gal (SEEN); 50 x 8.3 (CALC)
     assertEquals(415, Tanks.waterPounds(50), 1e-9);
+    assertEquals(0, Tanks.waterPounds(0));
     assertThrows(IllegalArgumentException.class, () -> Tanks.waterPounds(-1));
   }
 
@@ -75,6 +76,10 @@ class WaterTest {
     assertEquals(64, Sanitize.bleachFluidOunces(500, 5), 1e-9);
     assertEquals(25.6, Sanitize.bleachFluidOunces(500, 12.5), 1e-9);
     assertThrows(IllegalArgumentException.class, () -> Sanitize.bleachFluidOunces(50, 0.5));
+    assertThrows(IllegalArgumentException.class, () -> Sanitize.bleachFluidOunces(50, 15.5));
+    // the ends of what counts as bleach: 50 x 128 x 50 / 10,000 = 32, and a fifteenth of it
+    assertEquals(32, Sanitize.bleachFluidOunces(50, 1), 1e-9);
+    assertEquals(32 / 15.0, Sanitize.bleachFluidOunces(50, 15), 1e-9);
   }
 
   @Test
@@ -93,6 +98,7 @@ class WaterTest {
     // the mean inside width 0.475 in gives it, the 0.485 in printed beside it gives 0.960
     assertEquals(0.92, Math.PI / 4 * 0.475 * 0.475 * 1200 / 231, 0.001);
     assertEquals(0.960, Math.PI / 4 * 0.485 * 0.485 * 1200 / 231, 0.001);
+    assertEquals(0, Pipes.pipeGallons(0, 0.92));
     assertThrows(IllegalArgumentException.class, () -> Pipes.pipeGallons(-1, 0.92));
   }
 

@@ -1,6 +1,7 @@
 package org.rigleaf.figures;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -30,6 +31,7 @@ class WorkingTest {
               Inverters.ENTRIES,
               Generators.ENTRIES,
               Sun.ENTRIES,
+              Generators.ENTRIES,
               Tanks.ENTRIES,
               Reach.ENTRIES,
               Fills.ENTRIES,
@@ -113,6 +115,38 @@ class WorkingTest {
     assertEquals(List.of(), wrong);
   }
 
+  /** Two sides of a working that compares, worked out. */
+  private record Comparison(String text, double sum, double limit) {}
+
+  /** What the tables of the demo rigs compare; loads that never run are compared one by one. */
+  private static List<Comparison> comparisons(String sign, Entry... entries) {
+    List<Comparison> all =
+        Stream.of("sedge", "cattail")
+            .flatMap(name -> Figures.of(TestRigs.demo(name)).all().stream())
+            .filter(f -> List.of(entries).contains(f.entry()))
+            .flatMap(f -> Stream.of(filled(f).split("; ")))
+            .map(text -> comparison(text, text.split(sign)))
+            .toList();
+    assertTrue(all.size() > 10, "only " + all.size() + " comparisons"); // else nothing is proved
+    return all;
+  }
+
+  private static Comparison comparison(String text, String... sides) {
+    return new Comparison(text, new Calculator(sides[0]).value(), new Calculator(sides[1]).value());
+  }
+
+  @Test
+  void whatRunsTogetherKeepsItsLimitWhenTypedIn() {
+    List<Comparison> sets = comparisons(" ≤ ", Together.SETS, Together.HOT);
+    assertEquals(List.of(), sets.stream().filter(c -> c.sum() > c.limit()).toList());
+  }
+
+  @Test
+  void whatNeverRunsAndWhatRunsOnlyApartBreaksItsLimitWhenTypedIn() {
+    List<Comparison> sets = comparisons(" > ", Together.NEVER, Together.APART);
+    assertEquals(List.of(), sets.stream().filter(c -> c.sum() <= c.limit()).toList());
+  }
+
   private static String filled(Figure figure) {
     String text = figure.formula();
     for (Input input : figure.inputs()) {
@@ -165,7 +199,7 @@ class WorkingTest {
       while (true) {
         if (next("×")) {
           product *= power();
-        } else if (next("÷")) {
+        } else if (next("÷") || next("/")) {
           product /= power();
         } else {
           return product;

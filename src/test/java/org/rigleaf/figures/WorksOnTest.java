@@ -225,6 +225,40 @@ class WorksOnTest {
     assertEquals("yes", word(figures, "refrigerator", "towing"));
   }
 
+  @Test
+  void aCompressorRefrigeratorLivesOnAPlugAloneOnlyIfItRunsOn120VoltsToo() {
+    String shore = "electric: {shore: {service: 30 A}}\nclimate: {refrigerator: {kind: compressor";
+    assertEquals(
+        "yes", word(trailer(shore + ", runs-on: [12 V, 120 V]}}\n"), "refrigerator", "30"));
+    assertEquals("no", word(trailer(shore + ", runs-on: [12 V]}}\n"), "refrigerator", "30"));
+  }
+
+  @Test
+  void anAbsorptionRefrigeratorOfUnknownSuppliesSaysNothing() {
+    String fridge = "electric: {batteries: {type: agm}}\nclimate: {refrigerator: {kind: absorption";
+    Figures unknown = trailer(fridge + "}}\n");
+    assertEquals("absent", word(unknown, "refrigerator", "battery"));
+    assertEquals(
+        Set.of("climate.refrigerator.runs-on"), unknown.missing("works-on.refrigerator.battery"));
+    assertEquals("yes", word(trailer(fridge + ", runs-on: lp}}\n"), "refrigerator", "battery"));
+  }
+
+  @Test
+  void aListedLoadOfUnknownSupplySaysNothing() {
+    Figures figures =
+        trailer("electric: {batteries: {type: agm}, loads: [{name: Fan, draws: 9 W}]}\n");
+    assertEquals("absent", word(figures, "fan", "battery"));
+    assertEquals(Set.of("electric.loads.fan.on"), figures.missing("works-on.fan.battery"));
+  }
+
+  @Test
+  void theWorkingSaysEachWayToRunAThing() {
+    Figures figures =
+        trailer("propane: none\nwater: {heater: {kind: storage, fuel: [lp, electric]}}\n");
+    assertEquals(
+        "LP × 12 V + 120 V", figures.find("works-on.heater.towing").orElseThrow().formula());
+  }
+
   // 1800 W fit 20 A (2400 W); on a hot afternoon 1800 x 1.25 x 1.25 = 2812 W do not
   @Test
   void anAirConditionerThatFailsOnlyOnHotAfternoonsWorksInPart() {
@@ -265,8 +299,40 @@ class WorksOnTest {
 
   @Test
   void aHeaterWarmedByTheEngineWorksOnTheRoadOfAMotorhome() {
-    String heater = "water: {heater: {kind: storage, fuel: [engine]}}\n";
+    String heater =
+        "electric: {batteries: {type: agm}}\nwater: {heater: {kind: storage, fuel: [engine]}}\n";
     assertEquals("yes", word(rig("class b", heater), "heater", "towing"));
+    assertEquals("no", word(rig("class b", heater), "heater", "battery"));
+    assertEquals("no", word(trailer(heater), "heater", "towing"));
+  }
+
+  @Test
+  void aFurnaceWorksOnTheRoadIfPropaneIsLeftOn() {
+    String furnace =
+        "electric: {batteries: {type: agm}}\nclimate: {furnace: {input: 20000 Btu/h}}\n"
+            + "propane: {cylinders: {size: 20 lb}, on-the-road: ";
+    assertEquals("yes", word(trailer(furnace + "on}\n"), "furnace", "towing"));
+    assertEquals("no", word(trailer(furnace + "off}\n"), "furnace", "towing"));
+  }
+
+  @Test
+  void withPropaneOffTheBestSourceIsAPlugNeverTheInverter() {
+    Figures figures =
+        trailer(
+            "propane: {cylinders: {size: 20 lb}}\nelectric: {batteries: {type: lithium},"
+                + " inverter: {output: 1000 W, feeds: [Television]},"
+                + " loads: [{name: Television, on: 120 V, draws: 60 W}]}\n");
+    assertEquals("yes", word(figures, "television", "inverter"));
+    assertEquals("no", word(figures, "television", "propane-off"));
+  }
+
+  @Test
+  void aConverterMakesNo12VoltsFromAnInverterThatLivesOffTheBank() {
+    Figures figures =
+        trailer(
+            "electric: {converter: {draws: 600 W}, inverter: {output: 1000 W, feeds: [\"tv\"]},"
+                + " loads: [{name: Fan, on: 12 V, draws: 9 W}]}\n");
+    assertEquals("no", word(figures, "fan", "inverter"));
   }
 
   @Test

@@ -198,7 +198,7 @@ class PressTest {
         assertEquals(612, page.getMediaBox().getWidth(), 0.1);
         assertEquals(792, page.getMediaBox().getHeight(), 0.1);
       }
-      for (int page = 5; page <= pdf.getNumberOfPages(); page++) {
+      for (int page = page(pdf, "S-1 · 1 of "); page <= pdf.getNumberOfPages(); page++) {
         String text = text(pdf, page);
         assertTrue(
             text.contains("DRAFT") && text.contains("Edition 1"), "page " + page + ": " + text);

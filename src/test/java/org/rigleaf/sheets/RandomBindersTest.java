@@ -28,7 +28,7 @@ class RandomBindersTest {
    * Said to be {@code none}, yet the page of the six things still asks for its place. To be mended
    * in the wording; the list may only shrink.
    */
-  private static final Set<String> TO_MEND = Set.of("electric.panel", "electric.disconnect");
+  private static final Set<String> TO_MEND = Set.of("electric.panel");
 
   private final Set<String> stillAsked = new TreeSet<>();
   private final List<String> faults = new ArrayList<>();
