@@ -37,6 +37,9 @@ public sealed interface Show {
   /** Sets of loads, a table for each value of one variable. */
   record Sets(String title, String each, String pattern) implements Show {}
 
+  /** Figures drawn as a plot; {@code of} is one of {@link WordingCheck#PLOTS}. */
+  record Plot(String title, String of) implements Show {}
+
   /** Something the program lists by itself: cautions, findings, numbers and the like. */
   record Listing(String what, String title) implements Show {}
 
@@ -63,8 +66,15 @@ public sealed interface Show {
       case "table" ->
           new Table(title, word(block, "row"), word(block, "across"), words(block, "columns"));
       case "sets" -> new Sets(title, word(block, "each"), word(block, "pattern"));
+      case "plot" -> new Plot(title, plot(block, check));
       default -> new Listing(kind, title);
     };
+  }
+
+  private static String plot(Fields block, WordingCheck check) {
+    String of = word(block, "of");
+    check.plot(block.at(), block.pathOf("of"), of);
+    return of;
   }
 
   private static List<GearLine> gearLines(Fields block, WordingCheck check) {

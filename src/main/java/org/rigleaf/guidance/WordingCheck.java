@@ -2,6 +2,7 @@ package org.rigleaf.guidance;
 
 import java.util.LinkedHashSet;
 import java.util.Set;
+import java.util.TreeSet;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.source.Nearest;
 import org.rigleaf.source.Position;
@@ -12,6 +13,9 @@ import org.rigleaf.source.Problems;
  * cautions.
  */
 final class WordingCheck {
+  /** What the sheets can draw of figures. */
+  static final Set<String> PLOTS = Set.of("bank", "sun", "lasts", "together", "level");
+
   final Problems problems = new Problems();
   final Set<String> traits = Traits.possible();
   private final Set<String> gear = Rig.possibleGear();
@@ -48,6 +52,12 @@ final class WordingCheck {
   void caution(Position at, String path, String id) {
     if (!cautions.contains(id)) {
       problem(at, path, "no caution '" + id + "'", cure(id, cautions));
+    }
+  }
+
+  void plot(Position at, String path, String of) {
+    if (!PLOTS.contains(of)) {
+      problem(at, path, "no plot of '" + of + "'", "use one of " + new TreeSet<>(PLOTS));
     }
   }
 

@@ -28,6 +28,7 @@ public final class BinderMaker {
   private final TableBlocks tables;
   private final NumberBlocks numbers;
   private final PlaceBlocks places;
+  private final PlotBlocks plots;
 
   private BinderMaker(
       Rig rig, Figures figures, Wording wording, Map<String, String> cautionTopics) {
@@ -39,6 +40,7 @@ public final class BinderMaker {
     this.tables = new TableBlocks(figures, labels);
     this.numbers = new NumberBlocks(figures, wording, labels);
     this.places = new PlaceBlocks(rig, wording, guide);
+    this.plots = new PlotBlocks(rig, figures, wording, labels, tables, guide.filler());
   }
 
   /**
@@ -158,6 +160,8 @@ public final class BinderMaker {
       return tables.table(t).stream().toList();
     } else if (show instanceof Show.Sets s) {
       return tables.sets(s);
+    } else if (show instanceof Show.Plot p) {
+      return plots.plots(p);
     }
     return listing((Show.Listing) show);
   }
