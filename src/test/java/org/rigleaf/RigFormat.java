@@ -17,7 +17,7 @@ import org.rigleaf.source.Problems;
 import org.rigleaf.source.Yaml;
 
 /** The pattern that random profiles are drawn from, and small tools for trees of a profile. */
-final class RigFormat {
+public final class RigFormat {
   /** The whole pattern; see the head of the file. */
   static final Node.Mapping PATTERN = read();
 
@@ -118,7 +118,7 @@ final class RigFormat {
   }
 
   /** A tree as the text of a profile, every value in quotes. */
-  static String yaml(Node.Mapping profile) {
+  public static String yaml(Node.Mapping profile) {
     return values(profile).entrySet().stream()
         .map(e -> e.getKey() + ": " + flow(e.getValue()) + "\n")
         .collect(Collectors.joining());

@@ -5,8 +5,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.source.Node;
 import org.rigleaf.source.Problems;
@@ -19,22 +21,52 @@ public final class TestRigs {
 
   /** A rig from the text of a profile that must be right. */
   public static Rig of(String yaml) {
+    return read(yaml, Optional.empty());
+  }
+
+  /** A rig from the texts of a profile and its log. */
+  public static Rig of(String yaml, String log) {
+    return read(yaml, Optional.of(log));
+  }
+
+  private static Rig read(String yaml, Optional<String> log) {
     try {
       Problems problems = new Problems();
-      Node root =
-          Yaml.read(yaml.getBytes(StandardCharsets.UTF_8), "test.yaml", problems).orElse(null);
+      Optional<Node> root = node(yaml, "test.yaml", problems);
+      Optional<Node> notes = log.flatMap(l -> node(l, "test.log.yaml", problems));
       if (!problems.none()) {
         throw new ProblemsFound(problems.sorted());
       }
-      return Rig.read(root, Optional.empty(), Map.of());
+      return Rig.read(root.orElse(null), notes, Map.of());
     } catch (ProblemsFound e) {
       throw new AssertionError(e.getMessage(), e);
     }
   }
 
+  private static Optional<Node> node(String yaml, String file, Problems problems) {
+    return Yaml.read(yaml.getBytes(StandardCharsets.UTF_8), file, problems);
+  }
+
   /** A rig of the demo fleet. */
   public static Rig demo(String name) {
     return of(text(Path.of("rig-profiles", name + ".yaml")));
+  }
+
+  /** The names of the demo fleet, read off the folder. */
+  public static Stream<String> fleet() {
+    try (Stream<Path> files = Files.list(Path.of("rig-profiles"))) {
+      List<String> names = files.map(f -> f.getFileName().toString()).sorted().toList();
+      return names.stream()
+          .filter(n -> n.matches("[a-z]+\\.yaml"))
+          .map(n -> n.substring(0, n.length() - ".yaml".length()));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The demo fleet and the smallest useful profile. */
+  public static Stream<String> all() {
+    return Stream.concat(fleet(), Stream.of("bulrush"));
   }
 
   /** The smallest useful profile. */

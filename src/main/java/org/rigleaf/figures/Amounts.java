@@ -42,7 +42,8 @@ public final class Amounts {
       case WATT_UNIT, WATT_HOUR, BTU_PER_HOUR, BTU, PSI, MILE_PER_HOUR, MINUTE_UNIT, DEGREE -> 0;
       case VOLT_UNIT -> 2;
       case POUND -> Math.abs(value) < 100 ? 1 : 0;
-      case INCH, AMPERE_UNIT, FLUID_OUNCE, GALLON_PER_HOUR, GALLON -> 1;
+      case INCH, GALLON -> Math.abs(value) < 1 ? 2 : 1;
+      case AMPERE_UNIT, FLUID_OUNCE, GALLON_PER_HOUR -> 1;
       default -> Math.abs(value) < 10 ? 2 : Math.abs(value) < 100 ? 1 : 0;
     };
   }

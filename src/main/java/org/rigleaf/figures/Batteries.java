@@ -19,10 +19,7 @@ import org.rigleaf.rig.Rig;
 final class Batteries {
   static final Entry VOLTAGE =
       Entry.of("bank.voltage", VOLT_UNIT, SECOND_DERIVATION, "batteries in series add their volts")
-          .one(
-              "{each} × {series}",
-              Batteries::bank,
-              (b, in) -> seriesVolts(in.of("each", b.voltage()), in.of("series", b.inSeries())));
+          .one("{each} × {series}", Batteries::bank, Batteries::volts);
 
   static final Entry CAPACITY =
       Entry.of(
@@ -30,11 +27,7 @@ final class Batteries {
               AMPERE_HOUR,
               SECOND_DERIVATION,
               "strings in parallel add their amp-hours")
-          .one(
-              "{each} × {strings}",
-              Batteries::bank,
-              (b, in) ->
-                  parallelAmpHours(in.of("each", b.capacity()), in.of("strings", b.strings())));
+          .one("{each} × {strings}", Batteries::bank, Batteries::ampHours);
 
   static final Entry ENERGY =
       Entry.of("bank.energy", WATT_HOUR, SECOND_DERIVATION, "volts times amp-hours")
@@ -50,7 +43,7 @@ final class Batteries {
               HOUSE_ASSUMPTION,
               "usable share by common practice; cold: 0.006 a degree C, a battery trade's rule for"
                   + " the 10 to 20 hour rate")
-          .rows((rig, rows) -> bank(rig).ifPresent(b -> usable(rig, b, rows)));
+          .rows((rig, rows) -> bank(rig).ifPresent(b -> usable(rig, b, rows, ENERGY)));
 
   static final Entry RESTED =
       Entry.of(
@@ -68,6 +61,9 @@ final class Batteries {
    */
   private static final Map<Integer, Double> RESTED_VOLTS = restedVolts();
 
+  /** Volts of half a 12 V block. */
+  private static final double VOLTS_OF_A_SIX = 6;
+
   /** Volts of the battery of that table. */
   private static final double TABLE_VOLTS = 12;
 
@@ -76,38 +72,67 @@ final class Batteries {
 
   private static final double RATED_CELSIUS = 25;
 
+  /** The working of {@link #twelves}; the input is named 'bank'. */
+  static final String TWELVES = "max(1, ⌊{bank} ÷ 6 V⌋) ÷ 2";
+
   private Batteries() {}
 
-  private static Optional<Electric.Batteries> bank(Rig rig) {
+  /** The house bank, if there is one. */
+  static Optional<Electric.Batteries> bank(Rig rig) {
     return rig.electric().batteries();
+  }
+
+  /** Volts of a bank. */
+  static double volts(Electric.Batteries bank, Inputs in) {
+    return seriesVolts(in.of("each", bank.voltage()), in.of("series", bank.inSeries()));
+  }
+
+  /** Amp-hours of a bank. */
+  static double ampHours(Electric.Batteries bank, Inputs in) {
+    return parallelAmpHours(in.of("each", bank.capacity()), in.of("strings", bank.strings()));
   }
 
   private static boolean flooded(Electric.Batteries bank) {
     return bank.type().filter(Electric.Chemistry.FLOODED_LEAD_ACID::equals).isPresent();
   }
 
-  private static void usable(Rig rig, Electric.Batteries bank, Rows rows) {
-    String formula =
-        "{energy} × {usable}" + (feelsCold(rig, bank) ? " × " + coldFormula(bank) : "");
+  /** The usable energy of a bank whose energy stands under an entry. */
+  static void usable(Rig rig, Electric.Batteries bank, Rows rows, Entry energy, String... parts) {
     rows.number(
-        formula,
-        in -> usableWh(in.of("energy", ENERGY), usableShare(bank, in), coldFactor(rig, bank, in)));
+        "{energy} × " + usableFormula(rig, bank),
+        in ->
+            usableWh(
+                in.of("energy", energy, parts), usableShare(bank, in), coldFactor(rig, bank, in)),
+        parts);
+  }
+
+  /** The working of {@link #usableShare} times {@link #coldFactor}. */
+  static String usableFormula(Rig rig, Electric.Batteries bank) {
+    return "{usable}" + (feelsCold(rig, bank) ? " × " + coldFormula(bank) : "");
+  }
+
+  /** The working of {@link #coldFactor} where {@link #feelsCold}. */
+  private static String coldFormula(Electric.Batteries bank) {
+    return "min(1, 1 + 0.006 × ((" + temperature(bank) + " − 32) ÷ 1.8 − 25))";
+  }
+
+  /** The name of the bank's temperature among the inputs. */
+  static String temperature(Electric.Batteries bank) {
+    return bank.inside() == Answer.YES ? "{inside}" : "{low}";
   }
 
   /** The share of the bank one may take out: the keeper's, else by the kind of battery. */
   static double usableShare(Electric.Batteries bank, Inputs in) {
-    if (bank.type().isEmpty()) {
-      in.missing("electric.batteries.type");
-      return Double.NaN;
-    }
-    boolean lead = bank.type().get().lead();
-    return in.of("usable", bank.usable(), lead ? "usable.lead" : "usable.lithium");
+    String typical = lead(bank, in) ? "usable.lead" : "usable.lithium";
+    return in.of("usable", bank.usable(), typical);
   }
 
-  /** The working of {@link #coldFactor} where {@link #feelsCold}. */
-  static String coldFormula(Electric.Batteries bank) {
-    String where = bank.inside() == Answer.YES ? "{inside}" : "{low}";
-    return "min(1, 1 + 0.006 × ((" + where + " − 32) ÷ 1.8 − 25))";
+  /** True of a lead bank; a kind that nobody said is missing. */
+  static boolean lead(Electric.Batteries bank, Inputs in) {
+    if (bank.type().isEmpty()) {
+      in.missing(bank.gear().id() + ".type");
+    }
+    return bank.type().filter(Electric.Chemistry::lead).isPresent();
   }
 
   /**
@@ -116,22 +141,24 @@ final class Batteries {
    */
   static boolean feelsCold(Rig rig, Electric.Batteries bank) {
     boolean lead = bank.type().filter(Electric.Chemistry::lead).isPresent();
-    return lead
-        && rig.stay().filter(s -> bank.inside() == Answer.YES || s.low().known()).isPresent();
+    return lead && temperatureKnown(rig, bank);
+  }
+
+  /** True if the stay says, or a typical value stands in for, how warm the bank is. */
+  static boolean temperatureKnown(Rig rig, Electric.Batteries bank) {
+    return rig.stay().filter(s -> bank.inside() == Answer.YES || s.low().known()).isPresent();
+  }
+
+  /** What cold leaves of the capacity. */
+  static double coldFactor(Rig rig, Electric.Batteries bank, Inputs in) {
+    return feelsCold(rig, bank) ? coldShare(celsius(fahrenheit(bank, Trip.stay(rig), in))) : 1;
   }
 
   /**
-   * What cold leaves of the capacity. A bank of which nobody says where it is counts as outside,
-   * which gives the smaller figure.
+   * How cold the bank gets, where {@link #temperatureKnown}. A bank of which nobody says where it
+   * is counts as outside, which gives the smaller figure.
    */
-  static double coldFactor(Rig rig, Electric.Batteries bank, Inputs in) {
-    if (!feelsCold(rig, bank)) {
-      return 1;
-    }
-    return coldShare(celsius(temperature(bank, Trip.stay(rig), in)));
-  }
-
-  private static double temperature(Electric.Batteries bank, Trip trip, Inputs in) {
+  static double fahrenheit(Electric.Batteries bank, Trip trip, Inputs in) {
     if (bank.inside() == Answer.YES) {
       return trip.inside(in);
     }
@@ -145,7 +172,7 @@ final class Batteries {
   static double coldFactor(Electric.Batteries bank, Trip trip, Inputs in) {
     boolean lead = bank.type().filter(Electric.Chemistry::lead).isPresent();
     boolean felt = trip.usual().isPresent() ? lead : feelsCold(trip.rig(), bank);
-    return felt ? coldShare(celsius(temperature(bank, trip, in))) : 1;
+    return felt ? coldShare(celsius(fahrenheit(bank, trip, in))) : 1;
   }
 
   private static void rested(Rows rows) {
@@ -165,6 +192,19 @@ final class Batteries {
     volts.put(25, 12.06);
     volts.put(0, 11.89);
     return volts;
+  }
+
+  /**
+   * How many times 12 V a bank has by its nominal volts, counted in sixes: a lithium bank of 12.8 V
+   * or 25.6 V is one of 12 V or 24 V here.
+   *
+   * @throws IllegalArgumentException without volts
+   */
+  static double twelves(double bankVolts) {
+    if (bankVolts <= 0) {
+      throw new IllegalArgumentException("a bank has more than 0 V");
+    }
+    return Math.max(1, Math.floor(bankVolts / VOLTS_OF_A_SIX)) / 2;
   }
 
   /** Volts of a string of equal batteries. */

@@ -54,9 +54,7 @@ record Device(String gear, List<Way> ways, Optional<LoadItem> load, Optional<Str
   /** All devices of a rig that need a supply. */
   static List<Device> of(Rig rig) {
     List<Device> all = new ArrayList<>();
-    rig.climate()
-        .furnace()
-        .ifPresent(f -> all.add(device(f.gear().id(), Way.full(Need.PROPANE, Need.BATTERY))));
+    rig.climate().furnace().ifPresent(f -> all.add(furnace(f, rig)));
     rig.water().heater().ifPresent(h -> all.add(heater(h, rig)));
     rig.climate().refrigerator().ifPresent(r -> all.add(refrigerator(r, rig)));
     rig.climate().airConditioners().forEach(a -> all.add(onMains(a.gear().id(), rig)));
@@ -88,7 +86,29 @@ record Device(String gear, List<Way> ways, Optional<LoadItem> load, Optional<Str
         : device(l.id(), Way.full(Need.BATTERY));
   }
 
-  /** Burners light by a board on 12 V; an electric element needs 120 V alone. */
+  /**
+   * Its fan or pump and the board that lights it want 12 V, whatever it burns. One that shares its
+   * boiler with the taps also warms by whatever else warms that boiler.
+   */
+  private static Device furnace(Climate.Furnace f, Rig rig) {
+    boolean propane = f.burns(Climate.FurnaceFuel.LP);
+    List<Way> ways = new ArrayList<>();
+    ways.add(propane ? Way.full(Need.PROPANE, Need.BATTERY) : Way.full(Need.BATTERY));
+    Optional<Water.Heater> boiler = rig.water().heater().filter(h -> oneBoiler(f, h));
+    boiler.ifPresent(h -> ways.addAll(withoutFlame(h)));
+    Optional<LoadItem> element = boiler.flatMap(h -> load(h.gear().id(), rig));
+    return new Device(f.gear().id(), ways, element, Optional.empty());
+  }
+
+  private static boolean oneBoiler(Climate.Furnace f, Water.Heater h) {
+    return switch (h.kind().orElse(Water.HeaterKind.STORAGE)) {
+      case HYDRONIC -> f.kind().filter(Climate.FurnaceKind.HYDRONIC::equals).isPresent();
+      case COMBINATION -> f.kind().filter(Climate.FurnaceKind.COMBINATION::equals).isPresent();
+      default -> false;
+    };
+  }
+
+  /** Burners light by a board on 12 V. */
   private static Device heater(Water.Heater h, Rig rig) {
     List<Way> ways = new ArrayList<>();
     if (h.fuel().contains(Water.HeaterFuel.LP)) {
@@ -97,14 +117,28 @@ record Device(String gear, List<Way> ways, Optional<LoadItem> load, Optional<Str
     if (h.fuel().contains(Water.HeaterFuel.DIESEL)) {
       ways.add(Way.full(Need.BATTERY));
     }
-    if (h.fuel().contains(Water.HeaterFuel.ENGINE)) {
-      ways.add(Way.full(Need.ENGINE));
-    }
-    if (h.fuel().contains(Water.HeaterFuel.ELECTRIC)) {
-      ways.add(Way.full(Need.MAINS));
-    }
+    ways.addAll(withoutFlame(h));
     Optional<String> unknown = Optional.of(h.gear().id() + ".fuel").filter(u -> h.fuel().isEmpty());
     return new Device(h.gear().id(), ways, load(h.gear().id(), rig), unknown);
+  }
+
+  /**
+   * An element or the engine's heat is enough by itself for a tank; a boiler has a board and pump
+   * on 12 V.
+   */
+  private static List<Way> withoutFlame(Water.Heater h) {
+    boolean board =
+        h.kind()
+            .filter(k -> k == Water.HeaterKind.HYDRONIC || k == Water.HeaterKind.COMBINATION)
+            .isPresent();
+    List<Way> ways = new ArrayList<>();
+    if (h.fuel().contains(Water.HeaterFuel.ENGINE)) {
+      ways.add(board ? Way.full(Need.ENGINE, Need.BATTERY) : Way.full(Need.ENGINE));
+    }
+    if (h.fuel().contains(Water.HeaterFuel.ELECTRIC)) {
+      ways.add(board ? Way.full(Need.MAINS, Need.BATTERY) : Way.full(Need.MAINS));
+    }
+    return ways;
   }
 
   private static Device refrigerator(Climate.Refrigerator r, Rig rig) {

@@ -67,27 +67,39 @@ final class Ground {
   }
 
   private static String towedFormula(Rig rig) {
-    List<String> names =
-        IntStream.rangeClosed(1, rig.identity().axles().size()).mapToObj(Ground::axle).toList();
-    String middle = "(" + Lp.braces(names, " + ") + ") ÷ " + names.size();
+    String middle = middleFormula(rig);
     return rig.identity().jack().known() ? "(" + middle + " − {jack})" : middle;
-  }
-
-  private static String axle(int number) {
-    return "axle-" + number;
   }
 
   /** Feet from the jack to the middle of the axles; a jack of unknown place is at the coupler. */
   private static double towedFeet(Rig rig, Inputs in) {
-    List<Fact> axles = rig.identity().axles();
-    if (axles.isEmpty()) {
-      in.missing("rig.axles");
-      return Double.NaN;
-    }
-    double sum =
-        IntStream.range(0, axles.size()).mapToDouble(i -> in.of(axle(i + 1), axles.get(i))).sum();
     Fact jack = rig.identity().jack();
-    return sum / axles.size() - (jack.known() ? in.of("jack", jack) : 0);
+    return middleFeet(rig, in) - (jack.known() ? in.of("jack", jack) : 0);
+  }
+
+  /** The working of {@link #middleFeet}. */
+  static String middleFormula(Rig rig) {
+    List<String> names =
+        IntStream.rangeClosed(1, rig.identity().axles().size()).mapToObj(Ground::axle).toList();
+    return "(" + Lp.braces(names, " + ") + ") ÷ " + names.size();
+  }
+
+  /** Feet from the coupler or pin back to the middle of the axles. */
+  static double middleFeet(Rig rig, Inputs in) {
+    int axles = Math.max(1, rig.identity().axles().size());
+    return IntStream.rangeClosed(1, axles).mapToDouble(n -> axleFeet(rig, n, in)).sum() / axles;
+  }
+
+  /** Feet from the coupler, pin or front bumper back to an axle, counted from the front. */
+  static double axleFeet(Rig rig, int number, Inputs in) {
+    List<Fact> axles = rig.identity().axles();
+    return in.of(
+        axle(number),
+        number <= axles.size() ? axles.get(number - 1) : Fact.unknown("rig.axles", FOOT));
+  }
+
+  private static String axle(int number) {
+    return "axle-" + number;
   }
 
   /** By half degrees to five, and at the limit of an absorption refrigerator if it is given. */

@@ -41,6 +41,11 @@ record Ledger(
     return new Ledger(store, level, brought, taken, spilled, lacked);
   }
 
+  /** A billionth of the store counts as nothing, so that rounding moves no end by hours. */
+  private boolean reached(int entry) {
+    return level[entry] <= store.floor() + store.full() * 1e-9;
+  }
+
   /** The hour of the day that ends with this entry. */
   private static int hour(int entry) {
     return (FIRST_HOUR + entry - 1) % Hours.DAY;
@@ -48,13 +53,14 @@ record Ledger(
 
   /** Days until the floor is reached, on a straight line within the hour; empty if never. */
   OptionalDouble days() {
-    if (level[0] <= store.floor()) {
+    if (reached(0)) {
       return OptionalDouble.of(0);
     }
     for (int i = 1; i < level.length; i++) {
-      if (level[i] <= store.floor()) {
+      if (reached(i)) {
         int hour = hour(i);
-        double part = (level[i - 1] - store.floor()) / (store.out()[hour] - store.in()[hour]);
+        double part =
+            Math.min(1, (level[i - 1] - store.floor()) / (store.out()[hour] - store.in()[hour]));
         return OptionalDouble.of((i - 1 + part) / Hours.DAY);
       }
     }

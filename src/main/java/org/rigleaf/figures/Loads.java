@@ -95,7 +95,7 @@ final class Loads {
         gear.id());
   }
 
-  private static LoadItem converter(Electric.Converter c) {
+  static LoadItem converter(Electric.Converter c) {
     return own("converter", c.gear(), MAINS, c.draws().or(c.output()));
   }
 
@@ -131,11 +131,6 @@ final class Loads {
         .filter(i -> onMains || r.element().known());
   }
 
-  /** True if a load runs on 12 V of the house bank. */
-  static boolean onHouseBank(LoadItem item, Rig rig) {
-    return item.supply().filter(BATTERY::equals).isPresent();
-  }
-
   /** Watts of a load at its own supply, by the inputs it is worked out from. */
   static double watts(LoadItem item, Rig rig, Inputs in) {
     double draws = in.of(item.id(), item.draws());
@@ -143,7 +138,7 @@ final class Loads {
       return draws;
     }
     if (item.converter()) {
-      double volts = in.typical("converter-volts", CONVERTER_VOLTAGE);
+      double volts = in.typical("converter-volts", CONVERTER_VOLTAGE) * twelves(rig, in);
       return converterWatts(draws, volts, in.typical("efficiency", CONVERTER_EFFICIENCY));
     }
     return draws * volts(item, rig, in);
@@ -156,7 +151,7 @@ final class Loads {
       return draws;
     }
     return item.converter()
-        ? draws + " × {converter-volts} / {efficiency}"
+        ? draws + " × {converter-volts}" + twelvesFormula(rig) + " ÷ {efficiency}"
         : draws + " × " + voltsFormula(item, rig);
   }
 
@@ -172,21 +167,43 @@ final class Loads {
   private static String currentFormula(LoadItem item, Rig rig) {
     return item.inAmps() && !item.converter()
         ? "{" + item.id() + "}"
-        : wattsFormula(item, rig) + " / " + voltsFormula(item, rig);
+        : wattsFormula(item, rig) + " ÷ " + voltsFormula(item, rig);
   }
 
   private static double volts(LoadItem item, Rig rig, Inputs in) {
     if (item.mains()) {
       return Shore.VOLTS;
     }
-    return rig.electric().batteries().isPresent() ? in.of("volts", Batteries.VOLTAGE) : HOUSE_VOLTS;
+    Optional<String> other = OtherBanks.feeding(item, rig);
+    if (other.isPresent()) {
+      return in.of("volts", OtherBanks.VOLTAGE, other.get());
+    }
+    return Batteries.bank(rig).isPresent() ? in.of("volts", Batteries.VOLTAGE) : HOUSE_VOLTS;
   }
 
   private static String voltsFormula(LoadItem item, Rig rig) {
     if (item.mains()) {
       return "120 V";
     }
-    return rig.electric().batteries().isPresent() ? "{volts}" : "12 V";
+    boolean bank = Batteries.bank(rig).isPresent() || OtherBanks.feeding(item, rig).isPresent();
+    return bank ? "{volts}" : "12 V";
+  }
+
+  /** True for a 12 V load that no other bank feeds. */
+  static boolean onHouseBank(LoadItem item, Rig rig) {
+    return item.supply().filter(BATTERY::equals).isPresent()
+        && OtherBanks.feeding(item, rig).isEmpty();
+  }
+
+  /** How many times 12 V the converter charges: by the bank, once without one. */
+  private static double twelves(Rig rig, Inputs in) {
+    return Batteries.bank(rig).isPresent()
+        ? Batteries.twelves(in.of("bank", Batteries.VOLTAGE))
+        : 1;
+  }
+
+  private static String twelvesFormula(Rig rig) {
+    return Batteries.bank(rig).isPresent() ? " × " + Batteries.TWELVES : "";
   }
 
   /** Watts a converter takes at 120 V while it gives its full amperes to the bank. */

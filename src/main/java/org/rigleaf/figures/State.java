@@ -32,7 +32,7 @@ record State(String id, Optional<Source> mains, Rig rig) {
       Optional<Source> best = sources.stream().filter(s -> !s.inverter()).findFirst();
       all.add(new State(PROPANE_OFF, best, rig));
     }
-    all.add(new State(TOWING, Optional.empty(), rig));
+    all.add(new State(TOWING, sources.stream().filter(Source::inverter).findFirst(), rig));
     return all;
   }
 
@@ -60,6 +60,11 @@ record State(String id, Optional<Source> mains, Rig rig) {
     boolean charged = mains.filter(m -> !m.inverter()).isPresent();
     boolean fed = bank || (charged && rig.electric().converter().isPresent());
     return fed && (!id.equals(TOWING) || switchedOn(gear, in));
+  }
+
+  /** On the road an inverter gives 120 V only while the battery switch leaves it on. */
+  boolean inverterOn(Inputs in) {
+    return !id.equals(TOWING) || switchedOn("electric.inverter", in);
   }
 
   /** The engine runs: on the road, if the rig has one. */

@@ -52,8 +52,8 @@ final class Sun {
   /** A common year, so that a day of the year is the same in every edition. */
   private static final int COMMON_YEAR = 2025;
 
-  /** Volts at which a charging 12 V bank holds panels on a PWM controller, per 6 V of bank. */
-  private static final double CHARGING_VOLTS_PER_SIX = 6.8;
+  /** Volts at which a charging 12 V bank holds panels on a PWM controller. */
+  private static final double CHARGING_VOLTS = 13.6;
 
   private Sun() {}
 
@@ -92,7 +92,7 @@ final class Sun {
             + ") × (0.25 + 0.50 × "
             + shareText
             + ") ÷ 3.6 × {panels} × {watts} × {system}"
-            + (pwm ? " × min(1, 6.8 V × ⌊{bank} ÷ 6 V⌋ ÷ {vmp})" : "");
+            + (pwm ? " × min(1, 13.6 V × " + Batteries.TWELVES + " ÷ {vmp})" : "");
     rows.number(
         formula,
         in ->
@@ -210,15 +210,14 @@ final class Sun {
 
   /**
    * What a PWM controller uses of a panel: it holds the panel at the volts of the bank, 13.6 V for
-   * each 12 V of it. A 12.8 V lithium bank is one of 12 V here.
+   * each 12 V of it.
    *
    * @throws IllegalArgumentException without volts
    */
   static double pwmShare(double bankVolts, double panelVmpVolts) {
-    if (bankVolts <= 0 || panelVmpVolts <= 0) {
+    if (panelVmpVolts <= 0) {
       throw new IllegalArgumentException("volts must be above zero");
     }
-    double sixes = Math.max(1, Math.floor(bankVolts / 6));
-    return Math.min(1, CHARGING_VOLTS_PER_SIX * sixes / panelVmpVolts);
+    return Math.min(1, CHARGING_VOLTS * Batteries.twelves(bankVolts) / panelVmpVolts);
   }
 }

@@ -36,23 +36,35 @@ final class Tanks {
    *
    * @param id as it stands in figure ids: {@code fresh}, {@code gray.kitchen}
    * @param holds gallons
+   * @param gear what it is, and where
    */
-  record Tank(String id, Fact holds) {}
+  record Tank(String id, Fact holds, Gear gear) {}
 
-  /** Fresh, black, each gray, and the heater if it stores water. */
+  /** Fresh, black, each gray, a toilet with a tank of its own, the heater if it stores water. */
   static List<Tank> of(Rig rig) {
     List<Tank> tanks = new ArrayList<>();
-    rig.water().fresh().ifPresent(t -> tanks.add(new Tank("fresh", t.holds())));
-    rig.waste().black().ifPresent(t -> tanks.add(new Tank("black", t.holds())));
-    rig.waste().gray().forEach(t -> tanks.add(new Tank(grayId(t.gear()), t.holds())));
+    rig.water().fresh().ifPresent(t -> tanks.add(new Tank("fresh", t.holds(), t.gear())));
+    rig.waste().black().ifPresent(t -> tanks.add(new Tank("black", t.holds(), t.gear())));
+    rig.waste().gray().forEach(t -> tanks.add(new Tank(grayId(t.gear()), t.holds(), t.gear())));
+    rig.waste()
+        .toilet()
+        .filter(t -> WaterDay.ownTank(rig))
+        .ifPresent(t -> tanks.add(new Tank("toilet", t.holds(), t.gear())));
     rig.water()
         .heater()
         .filter(Tanks::stores)
-        .ifPresent(t -> tanks.add(new Tank("heater", t.holds())));
+        .ifPresent(t -> tanks.add(new Tank("heater", t.holds(), t.gear())));
     return tanks;
   }
 
-  private static String grayId(Gear gear) {
+  /** The tanks that are part of the rig: a portable toilet is carried out by hand. */
+  static List<Tank> built(Rig rig) {
+    boolean carried = rig.has("waste.toilet.kind.portable");
+    return of(rig).stream().filter(t -> !carried || !t.id().equals("toilet")).toList();
+  }
+
+  /** The id of a gray tank as it stands in figure ids. */
+  static String grayId(Gear gear) {
     return "gray." + gear.part();
   }
 

@@ -2,6 +2,8 @@ package org.rigleaf.figures;
 
 import static org.rigleaf.figures.Check.HOUSE_ASSUMPTION;
 import static org.rigleaf.figures.Check.PUBLISHED;
+import static org.rigleaf.source.Unit.MILE;
+import static org.rigleaf.source.Unit.MILE_PER_HOUR;
 import static org.rigleaf.source.Unit.YEAR_UNIT;
 
 import java.time.LocalDate;
@@ -9,12 +11,14 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.rig.Road;
 import org.rigleaf.source.PartialDate;
 
-/** How old the tires are on the day of the edition, and the year that ends their time. */
+/** The tires: their age on the day of the edition, the year that ends their time, their speed. */
 public final class Tires {
   static final Entry AGE =
       Entry.of(
@@ -32,7 +36,28 @@ public final class Tires {
               "the year of the date code and the years that many makers give")
           .rows(Tires::ends);
 
-  static final List<Entry> ENTRIES = List.of(AGE, REPLACE);
+  static final Entry SPEED =
+      Entry.of(
+              "tire.<n>.speed",
+              MILE_PER_HOUR,
+              HOUSE_ASSUMPTION,
+              "the mark on the tire; without one what is usual for trailer tires, sizes that start"
+                  + " with ST")
+          .rows((rig, rows) -> byAxle(rig).forEach(a -> speed(a, rows)));
+
+  static final Entry TORQUE_CHECK =
+      Entry.of(
+              "torque.check.<n>",
+              MILE,
+              PUBLISHED,
+              "the maker's miles; without them 10, 25 and 50, as a manual of trailer-mounted"
+                  + " equipment prints them on page 53; other makers say 50 to 100")
+          .rows(Tires::torqueChecks);
+
+  static final List<Entry> ENTRIES = List.of(AGE, REPLACE, SPEED, TORQUE_CHECK);
+
+  /** Miles after which the nuts of a wheel that was off are tightened again. */
+  private static final List<Integer> TORQUE_MILES = List.of(10, 25, 50);
 
   private static final double DAYS_PER_YEAR = 365.25;
 
@@ -43,8 +68,9 @@ public final class Tires {
    *
    * @param number the axle, counted from the front; the part of the figure's id
    * @param tires what the profile says of them
+   * @param axles how many axles that speaks of; its count is of all of them together
    */
-  public record AxleTires(int number, Road.Tires tires) {
+  public record AxleTires(int number, Road.Tires tires, int axles) {
     /** The number as it stands in figure ids. */
     public String part() {
       return Integer.toString(number);
@@ -58,8 +84,9 @@ public final class Tires {
         .sorted(Comparator.comparingInt(Tires::place))
         .forEach(
             tires -> {
-              for (int i = axles(tires, rig); i > 0; i--) {
-                all.add(new AxleTires(all.size() + 1, tires));
+              int axles = axles(tires, rig);
+              for (int i = axles; i > 0; i--) {
+                all.add(new AxleTires(all.size() + 1, tires, axles));
               }
             });
     return all;
@@ -107,6 +134,31 @@ public final class Tires {
                   known(made, axle.tires().id() + ".made", in).getYear(),
                   in.typical("years", "tire.years")),
           axle.part());
+    }
+  }
+
+  private static void speed(AxleTires axle, Rows rows) {
+    Fact mark = axle.tires().speedMark();
+    boolean trailer =
+        axle.tires().size().filter(s -> s.toUpperCase(Locale.ROOT).startsWith("ST")).isPresent();
+    rows.number(
+        "{speed}",
+        in -> trailer ? in.of("speed", mark, "tire.ball-trailer-speed") : in.of("speed", mark),
+        axle.part());
+  }
+
+  private static void torqueChecks(Rig rig, Rows rows) {
+    if (rig.road().tires().isEmpty()) {
+      return;
+    }
+    List<Fact> given = rig.road().torqueChecks();
+    for (int i = 0; i < given.size(); i++) {
+      Fact miles = given.get(i);
+      rows.number("{miles}", in -> in.of("miles", miles), Integer.toString(i + 1));
+    }
+    for (int i = 0; given.isEmpty() && i < TORQUE_MILES.size(); i++) {
+      double miles = TORQUE_MILES.get(i);
+      rows.number(TORQUE_MILES.get(i) + " mi", in -> miles, Integer.toString(i + 1));
     }
   }
 

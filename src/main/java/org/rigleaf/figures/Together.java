@@ -143,10 +143,14 @@ final class Together {
         "1");
   }
 
-  /** Hands on a table a source; one that lacks a fact makes a single absent figure. */
+  /**
+   * Hands on a table a source; one that lacks a fact makes a single absent figure. Without an air
+   * conditioner a hot afternoon is like any other.
+   */
   private static void each(
       Rig rig, Rows rows, boolean hot, Consumer<LoadTable> use, String... absent) {
-    for (Source source : Source.of(rig)) {
+    boolean cools = Loads.of(rig).stream().anyMatch(LoadItem::cools);
+    for (Source source : hot && !cools ? List.<Source>of() : Source.of(rig)) {
       LoadTable table = rows.look().table(source, hot);
       if (table.inputs().missing().isEmpty()) {
         use.accept(table);

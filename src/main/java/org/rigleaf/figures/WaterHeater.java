@@ -2,6 +2,7 @@ package org.rigleaf.figures;
 
 import static org.rigleaf.figures.Check.PUBLISHED;
 import static org.rigleaf.source.Unit.GALLON_PER_HOUR;
+import static org.rigleaf.source.Unit.GALLON_PER_MINUTE;
 import static org.rigleaf.source.Unit.MINUTE_UNIT;
 
 import java.util.LinkedHashMap;
@@ -12,7 +13,10 @@ import java.util.function.ToDoubleBiFunction;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.rig.Water;
 
-/** How fast a heater with a tank heats: the first tank, and gallons an hour after that. */
+/**
+ * How fast a heater heats: with a tank the first tank and gallons an hour after that, without one
+ * gallons a minute.
+ */
 final class WaterHeater {
   private static final String SOURCE =
       "a Btu heats a pound of water by a degree F; 8.33 lb a gallon, as plumbers reckon heat";
@@ -25,7 +29,11 @@ final class WaterHeater {
       Entry.of("heater.recovery.<lp|electric|both>", GALLON_PER_HOUR, PUBLISHED, SOURCE)
           .rows((rig, rows) -> storage(rig).ifPresent(h -> recovery(h, rows)));
 
-  static final List<Entry> ENTRIES = List.of(FIRST_HOT, RECOVERY);
+  static final Entry FLOW =
+      Entry.of("heater.flow.<lp|electric|both>", GALLON_PER_MINUTE, PUBLISHED, SOURCE)
+          .rows((rig, rows) -> onDemand(rig).ifPresent(h -> flow(h, rows)));
+
+  static final List<Entry> ENTRIES = List.of(FIRST_HOT, RECOVERY, FLOW);
 
   /** Pounds of a gallon for heat: 62 F water is 8.333 (Scientific American Reference Book). */
   static final double HEAT_POUNDS_PER_GALLON = 8.33;
@@ -50,6 +58,12 @@ final class WaterHeater {
                     .isPresent());
   }
 
+  private static Optional<Water.Heater> onDemand(Rig rig) {
+    return rig.water()
+        .heater()
+        .filter(h -> h.kind().filter(Water.HeaterKind.ON_DEMAND::equals).isPresent());
+  }
+
   private static void firstHot(Rig rig, Water.Heater heater, Rows rows) {
     sources(heater)
         .forEach(
@@ -71,6 +85,16 @@ final class WaterHeater {
                 rows.number(
                     "(" + heat.formula() + ") ÷ (8.33 × " + RISE + ")",
                     in -> recoveryGallonsPerHour(rise(heater, in), heat.btuPerHour(heater, in)),
+                    part));
+  }
+
+  private static void flow(Water.Heater heater, Rows rows) {
+    sources(heater)
+        .forEach(
+            (part, heat) ->
+                rows.number(
+                    "(" + heat.formula() + ") ÷ (8.33 × " + RISE + ") ÷ 60",
+                    in -> flowGallonsPerMinute(rise(heater, in), heat.btuPerHour(heater, in)),
                     part));
   }
 
@@ -147,5 +171,15 @@ final class WaterHeater {
       throw new IllegalArgumentException("water must rise and heat must flow");
     }
     return btuPerHour / (HEAT_POUNDS_PER_GALLON * riseFahrenheit);
+  }
+
+  /**
+   * Gallons a minute that a heater without a tank brings to its set point as they run through.
+   *
+   * @param btuPerHour heat that reaches the water
+   * @throws IllegalArgumentException without a rise or without heat
+   */
+  static double flowGallonsPerMinute(double riseFahrenheit, double btuPerHour) {
+    return recoveryGallonsPerHour(riseFahrenheit, btuPerHour) / 60;
   }
 }

@@ -72,7 +72,12 @@ final class WorksOn {
       case PROPANE -> word(state.propane(in));
       case BATTERY -> word(state.battery(device.gear(), in));
       case ENGINE -> word(state.engine());
-      case MAINS -> state.mains().map(m -> mains(device, m, in)).orElse(Words.NO);
+      case MAINS ->
+          state
+              .mains()
+              .filter(m -> !m.inverter() || state.inverterOn(in))
+              .map(m -> mains(device, m, in))
+              .orElse(Words.NO);
     };
   }
 

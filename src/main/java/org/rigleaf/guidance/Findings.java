@@ -6,21 +6,28 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoublePredicate;
 import org.rigleaf.figures.Amounts;
 import org.rigleaf.figures.Figure;
 import org.rigleaf.figures.Figures;
+import org.rigleaf.figures.Motor;
 import org.rigleaf.figures.Value;
-import org.rigleaf.rig.Answer;
-import org.rigleaf.rig.Climate;
+import org.rigleaf.figures.Weights;
 import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Fact;
+import org.rigleaf.rig.Gear;
+import org.rigleaf.rig.Ids;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.rig.Safety;
 import org.rigleaf.rig.TypicalValues;
+import org.rigleaf.source.PartialDate;
+import org.rigleaf.source.Unit;
 
 /**
- * Finds what needs attention: kit that is missing or past its date, loads that never run. Dates
- * count from the edition, never from a clock.
+ * Finds what needs attention: kit that is missing or past its date, loads that never run, sources
+ * that are asked too much, weights beyond a rating. Dates count from the edition, never from a
+ * clock.
  */
 public final class Findings {
   private final Rig rig;
@@ -42,7 +49,9 @@ public final class Findings {
     Traits.safetyKitPaths().stream().filter(p -> !p.equals("propane")).forEach(findings::kit);
     rig.edition().date().ifPresent(findings::dates);
     findings.loads();
-    rig.electric().generator().ifPresent(findings::starting);
+    rig.electric().generator().ifPresent(findings::generator);
+    rig.electric().inverter().ifPresent(findings::inverter);
+    findings.weights();
     return findings.found.stream()
         .sorted(Comparator.comparing(f -> !f.severity().equals("safety")))
         .toList();
@@ -75,15 +84,10 @@ public final class Findings {
 
   private void dates(LocalDate edition) {
     for (Safety.Alarm alarm : rig.safety().alarms()) {
-      alarm
-          .replaceBy()
-          .filter(d -> d.last().isBefore(edition))
-          .ifPresent(
-              d ->
-                  add(
-                      "alarm-past-date",
-                      alarm.gear().id(),
-                      Map.of("date", Amounts.date(d.last()))));
+      past("alarm-past-date", alarm.gear(), alarm.replaceBy(), edition);
+    }
+    for (Safety.Extinguisher extinguisher : rig.safety().extinguishers()) {
+      past("extinguisher-past-date", extinguisher.gear(), extinguisher.replaceBy(), edition);
     }
     for (Figure f : figures.all()) {
       boolean past = f.value() instanceof Value.Day d && d.day().isBefore(edition);
@@ -96,6 +100,12 @@ public final class Findings {
       }
     }
     tires();
+  }
+
+  private void past(String id, Gear gear, Optional<PartialDate> replaceBy, LocalDate edition) {
+    replaceBy
+        .filter(d -> d.last().isBefore(edition))
+        .ifPresent(d -> add(id, gear.id(), Map.of("date", Amounts.date(d.last()))));
   }
 
   private void tires() {
@@ -130,27 +140,67 @@ public final class Findings {
             });
   }
 
-  /** Motors that want more watts to start than the generator's surge. */
-  private void starting(Electric.Generator generator) {
-    for (Climate.AirConditioner ac : rig.climate().airConditioners()) {
-      Fact starts = ac.softStarter() == Answer.YES ? softly(ac.starts()) : ac.starts();
-      boolean beyond =
-          starts.known() && generator.surge().known() && starts.value() > generator.surge().value();
-      if (beyond) {
-        String name = guide.places().name(ac.gear().id());
-        add(
-            "generator-cannot-start",
-            ac.gear().id(),
-            Map.of("name", name, "starts", watts(starts), "surge", watts(generator.surge())));
+  /**
+   * Weights beyond what label, axle, tire or tow vehicle allow, and a hitch that is badly loaded.
+   */
+  private void weights() {
+    each("weight.margin", v -> v < 0, "cargo-too-heavy");
+    each("axle.<n>.margin", v -> v < 0, "axle-overloaded");
+    each("tire.<n>.margin", v -> v < 0, "tires-overloaded");
+    each("tow.payload", v -> v < 0, "payload-too-small");
+    each("tow.rear-axle", v -> v < 0, "rear-axle-overloaded");
+    each("tow.combined", v -> v < 0, "combined-too-heavy");
+    each("hitch.share", v -> guide.has("ball-coupled") && (v < 10 || v > 15), "hitch-share-ball");
+    each("hitch.share", v -> guide.has("pin-coupled") && (v < 15 || v > 25), "hitch-share-pin");
+    Weights.conflictingSum(rig)
+        .ifPresent(
+            sum ->
+                add(
+                    "cargo-label-conflict",
+                    "weight.cargo",
+                    Map.of("sum", Amounts.text(sum, Unit.POUND))));
+  }
+
+  /** A finding for every figure of this pattern whose number is wrong. */
+  private void each(String pattern, DoublePredicate wrong, String finding) {
+    for (Figure f : figures.all()) {
+      if (f.entry().pattern().equals(pattern) && wrong.test(f.number())) {
+        String id = f.id().replaceFirst("\\.margin$", "");
+        String over = Amounts.text(Math.abs(f.number()), f.unit());
+        add(finding, id, Map.of("axle", Ids.last(id), "over", over));
       }
     }
   }
 
-  private static Fact softly(Fact starts) {
-    return starts.with(w -> w * TypicalValues.of("soft-starter.starts").value(), starts.unit());
+  private void generator(Electric.Generator generator) {
+    starting("generator-cannot-start", Motor.onGenerator(rig), generator.surge());
   }
 
-  private static String watts(Fact fact) {
+  /** An inverter that asks too much of its bank, or of which a motor asks too much. */
+  private void inverter(Electric.Inverter inverter) {
+    starting("inverter-cannot-start", Motor.onInverter(rig), inverter.surge());
+    beyond("inverter-beyond-fuse", inverter, inverter.fuse());
+    rig.electric()
+        .batteries()
+        .ifPresent(b -> beyond("inverter-beyond-bank", inverter, b.dischargeLimit()));
+  }
+
+  private void beyond(String id, Electric.Inverter inverter, Fact limit) {
+    figures
+        .find("inverter.current")
+        .filter(f -> f.number() > limit.value())
+        .ifPresent(f -> add(id, inverter.gear().id(), Map.of("limit", amount(limit))));
+  }
+
+  /** Motors that want more watts to start than a source gives for a moment; none if unknown. */
+  private void starting(String id, List<Motor> motors, Fact surge) {
+    motors.stream()
+        .filter(m -> m.starts().value() > surge.value())
+        .forEach(
+            m -> add(id, m.gear(), Map.of("starts", amount(m.starts()), "surge", amount(surge))));
+  }
+
+  private static String amount(Fact fact) {
     return Amounts.text(fact.value(), fact.unit());
   }
 }

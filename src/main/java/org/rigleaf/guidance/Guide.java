@@ -121,21 +121,23 @@ public final class Guide {
         groups.add(new Group(g.title(), steps));
       }
     }
-    List<Words> need =
-        p.need().stream()
-            .filter(n -> n.condition().holds(traits::contains))
-            .map(n -> fill(n.text()))
-            .toList();
     return new Procedure(
         p.id(),
         p.title(),
         p.mode(),
         p.minutes(),
-        need,
-        fill(p.stopIf()),
+        applying(p.need()),
+        Words.joined(applying(p.stopIf())),
         reminders(p.cautions()),
         groups,
         fill(p.done()));
+  }
+
+  private List<Words> applying(List<ConditionalText> texts) {
+    return texts.stream()
+        .filter(t -> t.condition().holds(traits::contains))
+        .map(t -> fill(t.text()))
+        .toList();
   }
 
   private static final class Counter {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.rigleaf.figures.Amounts;
+import org.rigleaf.rig.Face;
 import org.rigleaf.rig.Ids;
 import org.rigleaf.rig.Place;
 import org.rigleaf.rig.Rig;
@@ -52,15 +53,21 @@ public final class Places {
     List<String> parts = new ArrayList<>();
     parts.add(wording.phrase("face-" + spot.face().text()));
     spot.zone().ifPresent(z -> parts.add(wording.phrase("zone-" + z.text())));
-    spot.aft().ifPresent(a -> parts.add(wording.phrase(back(spot), Map.of("feet", feet(a)))));
+    spot.aft()
+        .filter(a -> a > 0)
+        .ifPresent(a -> parts.add(wording.phrase(back(spot), Map.of("feet", feet(a)))));
     spot.up().ifPresent(u -> parts.add(wording.phrase("up", Map.of("feet", feet(u)))));
     return String.join(", ", parts);
   }
 
   private String back(Spot spot) {
-    return switch (spot.face()) {
-      case REAR -> "forward-of-rear";
-      default -> rig.identity().kind().motorized() ? "back-of-bumper" : "back-of-coupling";
+    if (spot.face() == Face.REAR) {
+      return "forward-of-rear";
+    }
+    return switch (rig.identity().kind()) {
+      case TRUCK_CAMPER -> "back-of-nose";
+      case CLASS_A, CLASS_B, CLASS_C -> "back-of-bumper";
+      default -> "back-of-coupling";
     };
   }
 

@@ -18,7 +18,7 @@ record ProcedureText(
     String mode,
     int minutes,
     List<ConditionalText> need,
-    TextTemplate stopIf,
+    List<ConditionalText> stopIf,
     List<String> cautions,
     List<GroupText> groups,
     TextTemplate done) {
@@ -40,7 +40,7 @@ record ProcedureText(
             entry.text("mode").map(Node.Text::value).orElse("read-do"),
             entry.text("minutes").map(t -> Integer.parseInt(t.value())).orElse(0),
             ConditionalText.list(entry, "need", check),
-            TextTemplate.read(entry, "stop-if", check),
+            ConditionalText.list(entry, "stop-if", check),
             cautions(entry, check),
             List.copyOf(groups),
             TextTemplate.read(entry, "done", check));

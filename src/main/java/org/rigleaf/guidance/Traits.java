@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import org.rigleaf.rig.Climate;
 import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Rig;
 
@@ -44,14 +45,19 @@ public final class Traits {
     all.put(
         "auto-jacks",
         rig -> rig.has("body.levelling.kind.hydraulic") || rig.has("body.levelling.kind.electric"));
-    all.put("propane-flame", Traits::flame);
+    all.put("tow-vehicle-wanted", rig -> rig.identity().kind().towable() && !vehicleKnown(rig));
+    all.put("truck-wanted", rig -> rig.has("rig.kind.truck-camper") && !vehicleKnown(rig));
+    all.put(
+        "furnace-on-propane",
+        rig -> rig.climate().furnace().filter(f -> f.burns(Climate.FurnaceFuel.LP)).isPresent());
+    all.put("pressure-water", Traits::underPressure);
     return all;
   }
 
   private static Map<String, Predicate<Rig>> safetyKit() {
     Map<String, Predicate<Rig>> all = new LinkedHashMap<>();
     all.put("kit.chocks", rig -> true);
-    all.put("kit.regulator", Traits::plumbed);
+    all.put("kit.regulator", Traits::underPressure);
     all.put("kit.drinking-hose", Traits::plumbed);
     all.put("kit.gloves", Traits::sewered);
     all.put("safety.alarms.smoke", rig -> true);
@@ -122,10 +128,13 @@ public final class Traits {
     return rig.has("waste.black") || rig.has("waste.gray");
   }
 
-  private static boolean flame(Rig rig) {
-    return rig.has("climate.furnace")
-        || rig.has("climate.range")
-        || rig.has("water.heater.fuel.lp")
-        || rig.has("climate.refrigerator.runs-on.lp");
+  private static boolean vehicleKnown(Rig rig) {
+    return rig.has("road.tow-vehicle") || rig.has("stay.tow-vehicle");
+  }
+
+  /** A tap's pressure can reach its pipes; a tank that is only poured full never meets it. */
+  private static boolean underPressure(Rig rig) {
+    boolean poured = rig.has("water.fill.style.gravity") && !rig.has("water.city-inlet");
+    return plumbed(rig) && !poured;
   }
 }

@@ -1,5 +1,6 @@
 package org.rigleaf.guidance;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -20,6 +21,18 @@ public record Words(List<Run> runs) {
   /** Plain text; none where the text is empty. */
   public static Words of(String text) {
     return text.isEmpty() ? NONE : new Words(List.of(Run.text(text)));
+  }
+
+  /** One text after the other, a space between. */
+  static Words joined(List<Words> sentences) {
+    List<Run> runs = new ArrayList<>();
+    for (Words sentence : sentences) {
+      if (!runs.isEmpty()) {
+        runs.add(Run.text(" "));
+      }
+      runs.addAll(sentence.runs());
+    }
+    return new Words(runs);
   }
 
   /** Whether there is nothing to print. */

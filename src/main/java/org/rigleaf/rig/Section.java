@@ -569,7 +569,15 @@ public final class Section {
           "write 'street 19 ft up 3 ft' or 'street rear'; faces: front street rear curb roof under inside";
       fields.problem(at.get().at(), "at", "'" + at.get().value() + "' is not a place", cure);
     }
+    spot.flatMap(Spot::aft).ifPresent(aft -> measured("at", at.get(), aft));
+    spot.flatMap(Spot::up).ifPresent(up -> measured("at.up", at.get(), up));
     return new Place(words, spot);
+  }
+
+  /** Keeps a distance of a measured place as a fact, for the moments of weights and for reaches. */
+  private void measured(String key, Node.Text at, double feet) {
+    Fact.Given given = new Fact.Given(at.at());
+    keep(key, new Fact(fields.pathOf(key), at.value(), feet, Unit.FOOT, given));
   }
 
   // ---- traits

@@ -44,10 +44,9 @@ final class Labels {
       case "store" -> wording.find("store-" + part).orElseGet(() -> named(part));
       case "people" -> wording.phrase("people-" + part);
       case "what" -> wording.find("what-" + part).orElseGet(() -> named(part));
-      case "fuel" -> wording.phrase("fuel-" + part);
-      case "sky" -> wording.phrase("sky-" + part);
+      case "fuel", "sky", "source" -> wording.phrase(variable + "-" + part);
       case "month" -> part.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + part.substring(1);
-      case "slope", "strength", "percent", "axle", "midnight" ->
+      case "slope", "strength", "percent", "axle", "check", "midnight" ->
           wording.phrase("row-" + variable, Map.of("x", part.replace('-', '.')));
       default -> named(part);
     };

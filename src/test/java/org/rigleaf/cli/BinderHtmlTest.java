@@ -25,8 +25,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.rigleaf.TestData;
+import org.rigleaf.TestRigs;
+import org.rigleaf.rig.Gear;
+import org.rigleaf.rig.Rig;
 
 /** What the HTML of a binder promises, read as any other program would read it. */
 class BinderHtmlTest {
@@ -88,7 +92,7 @@ class BinderHtmlTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"sedge", "cattail", "bulrush"})
+  @MethodSource("org.rigleaf.TestRigs#all")
   void oneIdHasOneValueOneUnitAndOneOriginEverywhere(String rig) {
     Map<String, String> seen = new HashMap<>();
     List<String> wrong = new ArrayList<>();
@@ -123,7 +127,13 @@ class BinderHtmlTest {
       delimiter = '|',
       value = {
         "sedge | energised-body wrong-voltage-outlet deep-discharge frozen-battery gas-inside cylinder-handling roll-away under-the-rig coupling-not-locked heater-dry flush-left-running | back-feed live-on-inverter lithium-charging generator-misuse inverter-loop fuel-in-water wrong-fuel thin-cable auto-start",
-        "cattail | energised-body back-feed live-on-inverter lithium-charging generator-misuse fuel-in-water wrong-fuel thin-cable gas-inside hot-exhaust-grass | frozen-battery coupling-not-locked flush-left-running between-vehicles auto-start"
+        "cattail | energised-body back-feed live-on-inverter lithium-charging generator-misuse fuel-in-water wrong-fuel thin-cable gas-inside hot-exhaust-grass | frozen-battery coupling-not-locked flush-left-running between-vehicles auto-start",
+        "pickerelweed | coupling-not-locked moving-slide live-on-inverter battery-gas flush-left-running | hot-boiler lithium-charging generator-misuse auto-start refrigerator-off-level fuel-in-water wrong-fuel",
+        "duckweed | gas-inside cylinder-handling frozen-battery coupling-not-locked awning-springs sewage legs-used-to-lift | water-pressure heater-dry hot-tap-water blocked-flue hot-vents lithium-charging generator-misuse moving-slide cap-under-load tank-gas hot-boiler inverter-loop pump-dry refrigerator-off-level",
+        "bogbean | hot-boiler lithium-charging live-on-inverter cassette-pressure fuel-in-water wrong-fuel heater-dry thin-cable | gas-inside flames-at-pumps cylinder-handling valve-opened-fast gas-repair relighting cooking-as-heat coupling-not-locked between-vehicles tank-gas frozen-battery generator-misuse moving-slide",
+        "sweetgale | hot-boiler gas-inside cooking-as-heat black-left-open too-heavy | coupling-not-locked between-vehicles legs-used-to-lift moving-slide inverter-loop generator-misuse lithium-charging refrigerator-off-level",
+        "spikerush | hot-boiler auto-start generator-misuse wrong-fuel flush-left-running moving-slide cylinder-handling lithium-charging | coupling-not-locked between-vehicles heater-dry refrigerator-off-level legs-used-to-lift",
+        "horsetail | generator-misuse wrong-fuel refrigerator-off-level coupling-not-locked heater-dry | moving-slide hot-boiler lithium-charging live-on-inverter auto-start fuel-in-water"
       })
   void aRigPrintsItsOwnCautionsAndNoneOfTheOthers(String rig, String own, String others) {
     Set<String> printed =
@@ -160,7 +170,13 @@ class BinderHtmlTest {
       delimiter = '|',
       value = {
         "sedge | generator's, inverter, lithium, motorhome, gasoline, fuel filler, transfer switch, class c",
-        "cattail | tongue jack, coupler, hitch ball, breakaway, flooded, distilled, trailer tires, cylinder valve, tow vehicle's"
+        "cattail | tongue jack, coupler, hitch ball, breakaway, flooded, distilled, trailer tires, cylinder valve, tow vehicle's",
+        "pickerelweed | on the ball, tongue, stabilizer, generator's, propane tank, coupler, off propane",
+        "duckweed | black handle, black tank, gray, sewer hose, furnace, water heater, refrigerator, slide room, every slide, generator's, air condition, inverter, solar, battery switch, water pump, city water",
+        "bogbean | propane, cylinder, smell gas, black handle, black tank, slide room, every slide, generator's, air condition, coupling, tow vehicle, hitch, stabilizer, jacks, range, pilot, bypass, entry steps",
+        "sweetgale | coupl, hitch, trailer's, slide room, every slide, generator's, air condition, inverter, tire pressure, gvwr, protector, stabilizer, tongue, flush inlet, tow vehicle",
+        "spikerush | cylinder, trailer's, coupl, stabilizer, tongue, hitch, absorption, bypass, furnace thermostat to off. the fan runs on",
+        "horsetail | slide room, every slide, inverter, on the pin, propane tank, protector, lithium, motorhome, the engine's tank"
       })
   void noSentenceSpeaksOfGearThatTheRigLacks(String rig, String words) {
     Document html = Printed.html(rig);
@@ -171,7 +187,7 @@ class BinderHtmlTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"sedge", "cattail", "bulrush"})
+  @MethodSource("org.rigleaf.TestRigs#all")
   void aCautionStandsOnceInFullAndEveryReminderBeforeItsAction(String rig) {
     Document html = Printed.html(rig);
     List<String> whole = html.select("[data-caution]").eachAttr("data-caution");
@@ -194,8 +210,18 @@ class BinderHtmlTest {
     }
   }
 
+  /** It warns, so it stands in the caution, with its working in the list, and nowhere else. */
+  @Test
+  void theMinutesToAnOverflowStandInTheirCautionAlone() {
+    Document html = Printed.html("sedge");
+    String text = html.selectFirst("[data-caution=flush-left-running]").text();
+    assertTrue(text.contains("can overflow in under 5 min"), text); // 30 gal / 2 / 3 gal a minute
+    html.select("[data-caution=flush-left-running], [data-topic=numbers]").remove();
+    assertTrue(html.select("[data-figure='flush.overflow']").isEmpty());
+  }
+
   @ParameterizedTest
-  @ValueSource(strings = {"sedge", "cattail", "bulrush"})
+  @MethodSource("org.rigleaf.TestRigs#all")
   void noGroupHasMoreThanNineStepsAndStepsCountFromOne(String rig) {
     for (Element procedure : Printed.html(rig).select("[data-procedure]")) {
       List<String> numbers = procedure.select("li[data-step] .n").eachText();
@@ -223,7 +249,7 @@ class BinderHtmlTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"sedge", "cattail"})
+  @MethodSource("org.rigleaf.TestRigs#fleet")
   void codesOnMapLegendAndStepsAgree(String rig) {
     Document html = Printed.html(rig);
     Map<String, String> codes = new HashMap<>();
@@ -232,7 +258,14 @@ class BinderHtmlTest {
       assertTrue(before == null || before.equals(e.attr("data-code")), e.attr("data-gear"));
     }
     assertEquals(codes.size(), Set.copyOf(codes.values()).size(), "a code for each");
-    assertTrue(html.select("svg [data-gear]").size() > 30);
+    Rig told = TestRigs.demo(rig);
+    List<String> measured =
+        told.gear().stream()
+            .filter(g -> g.place().spot().isPresent())
+            .map(Gear::id)
+            .filter(id -> html.select("svg [data-gear='" + id + "']").isEmpty())
+            .toList();
+    assertEquals(List.of(), measured, "measured gear that the map leaves out");
   }
 
   @ParameterizedTest
@@ -323,13 +356,35 @@ class BinderHtmlTest {
     }
   }
 
-  @Test
-  void theTopicsOfBothRigsStandInTheOrderOfTheWording() {
-    List<String> order = new ArrayList<>(TestData.topics());
-    for (String rig : List.of("sedge", "cattail")) {
-      List<String> topics = Printed.html(rig).select("[data-topic]").eachAttr("data-topic");
-      assertEquals(order.stream().filter(topics::contains).toList(), topics);
-      assertTrue(topics.size() > 30);
-    }
+  @ParameterizedTest
+  @MethodSource("org.rigleaf.TestRigs#fleet")
+  void theTopicsStandInTheOrderOfTheWording(String rig) {
+    List<String> topics = Printed.html(rig).select("[data-topic]").eachAttr("data-topic");
+    assertEquals(TestData.topics().stream().filter(topics::contains).toList(), topics);
+    assertTrue(topics.size() > 30);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "sedge, You smell gas. You see soot",
+    "spikerush, You smell fuel. You see soot",
+    "bogbean, Stop if You see soot"
+  })
+  void aHeaterIsStoppedAtTheSmellOfWhatItBurns(String rig, String words) {
+    String brief = Printed.html(rig).selectFirst("[data-topic=hot-water] .brief").text();
+    assertTrue(brief.contains(words), brief);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "sweetgale, safety.exits.roof-hatch-over-the-bed, 'on the roof, 3 ft back from the nose'",
+    "bogbean, road.fuel, 'street side (driver''s), 5 ft back from the front bumper, 3 ft up'",
+    "duckweed, body.bed-ends.front-bed, 'front, 4 ft back from the hitch'",
+    "duckweed, body.bed-ends.rear-bed, rear"
+  })
+  void aMeasuredPlaceCountsFromTheFrontOfItsKindOfRig(String rig, String gear, String place) {
+    Document html = Printed.html(rig);
+    List<String> lines = html.select(".legend li[data-gear='" + gear + "']").eachText();
+    assertTrue(lines.stream().anyMatch(l -> l.endsWith(place)), lines.toString());
   }
 }

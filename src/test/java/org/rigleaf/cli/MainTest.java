@@ -182,6 +182,27 @@ class MainTest {
         out.toString());
   }
 
+  /** Two rigs of the fleet carry a finding on purpose; the others are as they should be. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "pickerelweed | 0",
+        "duckweed | 1 Tires of axle 1: 8.9 y old.", // week 21 of 2017 to 2026-04-30
+        "bogbean | 0",
+        "sweetgale | 0",
+        "spikerush | 1 Carbon monoxide alarm: was to be replaced by 30 September 2025.",
+        "horsetail | 0",
+        "sedge | 0"
+      })
+  void theFleetHasNoProblemsAndOnlyTheFindingsMeantForIt(String rig, String found) {
+    assertEquals(0, run("check", "rig-profiles/" + rig + ".yaml"));
+    assertTrue(out.toString().contains(rig + ".yaml: no problems"), out.toString());
+    List<String> findings = out.toString().lines().filter(l -> l.matches("  [a-z]+: .*")).toList();
+    assertEquals(found.substring(0, 1), String.valueOf(findings.size()), findings.toString());
+    assertTrue(findings.toString().contains(found.substring(1).strip()), findings.toString());
+  }
+
   @Test
   void explainShowsWorkingSourceAndWhereTheInputsStand() {
     assertEquals(0, run("explain", "rig-profiles/sedge.yaml", "bank.energy"));

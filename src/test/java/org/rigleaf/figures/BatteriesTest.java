@@ -42,6 +42,8 @@ class BatteriesTest {
     assertEquals(0.85, Batteries.coldShare(0), EXACT);
     assertEquals(1, Batteries.coldShare(40), EXACT);
     assertEquals(1, Batteries.coldShare(25), EXACT); // limiting case: the rated temperature
+    assertEquals(0.49, Batteries.coldShare(-60), EXACT); // 1 - 0.006 x 85, as cold as it goes
+    assertThrows(IllegalArgumentException.class, () -> Batteries.coldShare(-60.1));
   }
 
   @Test

@@ -63,6 +63,20 @@ class LoadsTest {
     assertEquals(Set.of(), figure(figures, "load.converter.current").assumes());
   }
 
+  // 13.6 V for each 12 V of the bank: 55 A x 27.2 V / 0.85 = 1,760 W, / 120 V = 14.66667 A
+  @ParameterizedTest
+  @CsvSource({"12 V, 1, 7.33333", "12.8 V, 1, 7.33333", "12 V, 2, 14.66667", "25.6 V, 1, 14.66667"})
+  void aConverterChargesEach12VoltsOfTheBankAt13Point6(String volts, int series, double amps) {
+    Figures figures =
+        rig(
+            "electric: {converter: {output: 55 A}, batteries: {each: {voltage: "
+                + volts
+                + "}, in-series: "
+                + series
+                + "}}\n");
+    assertEquals(amps, figure(figures, "load.converter.current").number(), 1e-5);
+  }
+
   @Test
   void aTwelveVoltLoadWithoutABankIsReckonedAtTwelveVolts() {
     Figures figures = rig("electric: {loads: [{name: Fan, on: 12 V, draws: 36 W}]}\n");

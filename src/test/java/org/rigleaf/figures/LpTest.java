@@ -110,13 +110,15 @@ class LpTest {
     Figures figures =
         rig(
             "propane: {cylinders: {size: 20 lb}}\n"
-                + "climate: {refrigerator: {kind: compressor, runs-on: [12 V]}}\n"
+                + "climate: {refrigerator: {kind: compressor, runs-on: [12 V]},"
+                + " furnace: {kind: hydronic, fuel: diesel, input: 50000 Btu/h}}\n"
                 + "water: {heater: {kind: storage, holds: 6 gal, fuel: [electric], element: 1400 W}}\n"
                 + "electric: {generator: {fuel: gasoline, burns: {full-load: 0.5 gal/h}}}\n");
     assertTrue(figures.find("lp.refrigerator.life").isEmpty());
     assertTrue(figures.find("lp.heater.life").isEmpty());
     assertEquals(Set.of(), figures.missing("lp.heater.life")); // no burner is asked for
     assertEquals(Set.of(), figures.missing("lp.refrigerator.life"));
+    assertTrue(figures.find("lp.furnace.life").isEmpty());
     assertTrue(figures.find("lp.generator.life").isEmpty());
     assertTrue(rig("propane: none\n" + KITCHEN).find("lp.furnace.life").isEmpty());
   }

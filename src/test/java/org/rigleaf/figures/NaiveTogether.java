@@ -48,6 +48,10 @@ record NaiveTogether(int service, int converter, int branch, List<Thing> things)
     return new Thing(id, watts, cooler, random.nextInt(3) == 0, leg, random.nextInt(3) == 0);
   }
 
+  boolean cools() {
+    return things.stream().anyMatch(Thing::cooler);
+  }
+
   String yaml() {
     return "rig: {name: T, kind: travel trailer, length: 20 ft}\n"
         + "electric:\n"

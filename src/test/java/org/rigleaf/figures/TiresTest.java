@@ -85,4 +85,52 @@ class TiresTest {
         IllegalArgumentException.class,
         () -> Tires.ageYears(LocalDate.of(2026, 1, 2), LocalDate.of(2026, 1, 1)));
   }
+
+  @Test
+  void theMarkOnATireRulesAndTrailerTiresGo65WithoutOne() {
+    Figures marked = rig("", "{count: 4, size: ST205/75R14, speed-mark: 81 mph}");
+    assertEquals(81, number(marked, "tire.1.speed"), 1e-9);
+    assertEquals(Set.of(), marked.find("tire.1.speed").orElseThrow().assumes());
+    Figures metric = rig("", "{count: 4, size: LT225/75R16, speed-mark: 160 km/h}");
+    assertEquals(99.419, number(metric, "tire.1.speed"), 0.001); // 160 / 1.609344
+    Figures trailer = rig("", "{axle: both, count: 4, size: st205/75R14}");
+    assertEquals(65, number(trailer, "tire.2.speed"), 1e-9); // common practice, no source
+    assertEquals(
+        Set.of("tire.ball-trailer-speed"), trailer.find("tire.2.speed").orElseThrow().assumes());
+    for (String silent : new String[] {"{count: 2, size: LT225/75R16}", "{count: 2}"}) {
+      assertEquals(Set.of("road.tires.tires.speed-mark"), rig("", silent).missing("tire.1.speed"));
+    }
+  }
+
+  @Test
+  void wheelNutsAreCheckedAfter10And25And50MilesUnlessTheMakerSaysOtherwise() {
+    // check-values 11: 10, 25 and 50 miles (SEEN, manual of trailer-mounted equipment, page 53)
+    Figures usual = rig("", "{count: 4}");
+    assertEquals(10, number(usual, "torque.check.1"), 0);
+    assertEquals(25, number(usual, "torque.check.2"), 0);
+    assertEquals(50, number(usual, "torque.check.3"), 0);
+    assertTrue(usual.find("torque.check.4").isEmpty());
+    Figures maker = rig("", "{count: 4}\n  torque-checks: [50 mi, 100 mi]");
+    assertEquals(50, number(maker, "torque.check.1"), 1e-9);
+    assertEquals(100, number(maker, "torque.check.2"), 1e-9);
+    assertTrue(maker.find("torque.check.3").isEmpty());
+    assertTrue(rig("", "none").find("torque.check.1").isEmpty());
+  }
+
+  @Test
+  void tiresOfNoNamedAxleAreOnEveryAxleOfARigWithOneSetOnly() {
+    String rig = "rig: {name: Reed, kind: travel trailer, axles: [12 ft, 15 ft]}\nroad: {tires: ";
+    Figures one = Figures.of(TestRigs.of(rig + "{count: 4, speed-mark: 65 mph}}\n"));
+    assertTrue(one.find("tire.2.speed").isPresent() && one.find("tire.3.speed").isEmpty());
+    Figures two =
+        Figures.of(
+            TestRigs.of(
+                rig
+                    + "[{axle: first, count: 2, speed-mark: 65 mph},"
+                    + " {axle: second, count: 2, speed-mark: 81 mph}]}\n"));
+    assertEquals(81, number(two, "tire.2.speed"), 1e-9);
+    assertTrue(two.find("tire.3.speed").isEmpty());
+    Figures front = Figures.of(TestRigs.of(rig + "{axle: front, count: 2, speed-mark: 65 mph}}\n"));
+    assertTrue(front.find("tire.1.speed").isPresent() && front.find("tire.2.speed").isEmpty());
+  }
 }

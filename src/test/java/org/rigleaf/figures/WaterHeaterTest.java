@@ -91,4 +91,42 @@ class WaterHeaterTest {
     assertThrows(IllegalArgumentException.class, () -> WaterHeater.recoveryGallonsPerHour(0, 9000));
     assertThrows(IllegalArgumentException.class, () -> WaterHeater.firstHotMinutes(6, 85, 0));
   }
+
+  @Test
+  void fortyTwoThousandBtuWarmThreeQuartersOfAGallonAMinuteBy85Degrees() {
+    // check-values 7: 54.88 gal an hour at 70 F (SEEN) are 0.9147 a minute
+    assertEquals(0.9147, WaterHeater.flowGallonsPerMinute(70, 32_000), 0.0002);
+    // 42,000 x 0.75 / (8.33 x 85) / 60 = 0.741473
+    Figure flow =
+        rig("kind: on-demand, fuel: [lp], burner: 42000 Btu/h")
+            .find("heater.flow.lp")
+            .orElseThrow();
+    assertEquals(0.741473, flow.number(), 0.000001);
+    assertEquals(Set.of("heater.efficiency-lp", "heater.set-point", "water.cold"), flow.assumes());
+    assertTrue(rig(BOTH).find("heater.flow.lp").isEmpty());
+    assertTrue(rig("fuel: [lp], burner: 42000 Btu/h").find("heater.flow.lp").isEmpty());
+    assertEquals(
+        Set.of("water.heater.burner"),
+        rig("kind: on-demand, fuel: [lp]").missing("heater.flow.lp"));
+  }
+
+  @Test
+  void aDieselBurnerIsNoPropaneBurnerWhateverTheKind() {
+    Figures combination =
+        rig(
+            "kind: combination, holds: 3 gal, fuel: [diesel, electric], burner: 13000 Btu/h,"
+                + " element: 1000 W");
+    assertTrue(combination.find("heater.first-hot.lp").isEmpty());
+    assertTrue(combination.find("heater.first-hot.both").isEmpty());
+    // 1000 x 3.412142 / (8.33 x 85) = 4.81907
+    assertEquals(4.81907, number(combination, "heater.recovery.electric"), 0.00001);
+    for (String fuel : new String[] {"diesel", "electric", "engine"}) {
+      Figures hydronic =
+          rig("kind: hydronic, fuel: [" + fuel + "], burner: 50000 Btu/h, element: 1650 W");
+      assertEquals(
+          java.util.List.of("heater.scald"),
+          hydronic.all().stream().map(Figure::id).filter(i -> i.startsWith("heater.")).toList());
+      assertTrue(hydronic.find("lp.heater.life").isEmpty());
+    }
+  }
 }

@@ -3,6 +3,7 @@ package org.rigleaf.figures;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -86,6 +87,99 @@ class WorksOnTest {
             trailer(furnace + "electric: {shore: {service: 30 A}, converter: {draws: 600 W}}\n"),
             "furnace",
             "30"));
+  }
+
+  // A gasoline heater needs 12 V alone; the inverter feeds plate, water heater and laptop, and the
+  // battery switch stays on for the road. On 15 A the converter (800 W) and the laptop (65 W) are
+  // always on and leave 935 W of 1,800: neither 1,400 nor 1,500 W fit
+  @ParameterizedTest(name = "Bogbean''s {0}: battery {1}, 30 A {2}, 15 A {3}, inverter {4}")
+  @CsvSource({
+    "furnace,yes,yes,yes,yes,yes",
+    "heater,no,yes,no,yes,yes",
+    "refrigerator,yes,yes,yes,yes,yes",
+    "induction-plate,no,yes,no,yes,yes",
+    "laptop,no,yes,yes,yes,yes"
+  })
+  void onBogbeanThisWorks(
+      String gear, String battery, String on30, String on15, String inverter, String road) {
+    Figures figures = Figures.of(TestRigs.demo("bogbean"));
+    assertEquals(battery, word(figures, gear, "battery"));
+    assertEquals(on30, word(figures, gear, "30"));
+    assertEquals(on15, word(figures, gear, "15"));
+    assertEquals(inverter, word(figures, gear, "inverter"));
+    assertEquals(road, word(figures, gear, "towing"));
+  }
+
+  // Spikerush: boiler on diesel, element or engine; range on propane, which is shut on the road;
+  // refrigerator on the inverter, washer and coffee maker not
+  @ParameterizedTest(name = "Spikerush''s {0}: battery {1}, no propane {2}, road {3}")
+  @CsvSource({
+    "furnace,yes,yes,yes",
+    "heater,yes,yes,yes",
+    "range,yes,no,no",
+    "refrigerator,no,yes,yes",
+    "washer,no,yes,no",
+    "coffee-maker,no,yes,no"
+  })
+  void onSpikerushThisWorks(String gear, String battery, String noPropane, String road) {
+    Figures figures = Figures.of(TestRigs.demo("spikerush"));
+    assertEquals(battery, word(figures, gear, "battery"));
+    assertEquals(noPropane, word(figures, gear, "propane-off"));
+    assertEquals(road, word(figures, gear, "towing"));
+  }
+
+  @Test
+  void aDieselAirHeaterNeedsTwelveVoltsAlone() {
+    String heater = "climate: {furnace: {kind: air heater, fuel: diesel}}\n";
+    String bank = "electric: {batteries: {type: agm}}\n";
+    assertEquals("yes", word(rig("class b", heater + bank), "furnace", "towing"));
+    assertEquals("no", word(rig("class b", heater), "furnace", "towing"));
+  }
+
+  @Test
+  void aFurnaceThatSharesItsBoilerWithTheTapsAlsoWarmsByItsElement() {
+    String rest =
+        "propane: {cylinders: {size: 20 lb}}\n"
+            + "electric: {shore: {service: 30 A}, batteries: {type: agm}}\n"
+            + "water: {heater: {kind: combination, fuel: [lp, electric], element: 850 W}}\n"
+            + "climate: {furnace: {fuel: lp, kind: ";
+    assertEquals("yes", word(trailer(rest + "combination}}\n"), "furnace", "propane-off"));
+    assertEquals("no", word(trailer(rest + "ducted}}\n"), "furnace", "propane-off"));
+    assertEquals("no", word(trailer(rest + "hydronic}}\n"), "furnace", "propane-off"));
+  }
+
+  @Test
+  void aHydronicFurnaceWarmsByTheEngineOnTheRoad() {
+    String boiler =
+        "propane: {on-the-road: off}\n"
+            + "climate: {furnace: {kind: hydronic, fuel: lp}}\n"
+            + "water: {heater: {kind: hydronic, fuel: [lp, engine]}}\n";
+    String bank = "electric: {batteries: {type: agm}}\n";
+    assertEquals("yes", word(rig("class a", boiler + bank), "furnace", "towing"));
+    assertEquals("yes", word(rig("class a", boiler + bank), "heater", "towing"));
+    assertEquals("no", word(rig("class a", boiler), "heater", "towing"), "no 12 V for its pump");
+  }
+
+  @Test
+  void anElementInABoilerNeedsTwelveVoltsTooAndOneInATankDoesNot() {
+    String shore = "electric: {shore: {service: 30 A}}\n";
+    String heater = "water: {heater: {fuel: [electric], element: 1400 W, kind: ";
+    assertEquals("yes", word(trailer(shore + heater + "storage}}\n"), "heater", "30"));
+    assertEquals("no", word(trailer(shore + heater + "combination}}\n"), "heater", "30"));
+    assertEquals("no", word(trailer(shore + heater + "hydronic}}\n"), "heater", "30"));
+  }
+
+  @Test
+  void onTheRoadTheInverterRunsWhatItFeedsWhileTheBatterySwitchIsOn() {
+    String start =
+        "climate: {refrigerator: {kind: household, draws: 150 W}}\n"
+            + "electric: {batteries: {type: lithium}, ";
+    String inverter = "inverter: {output: 1000 W, feeds: [refrigerator]}, ";
+    String on = "disconnect: {on-the-road: on}}\n";
+    String off = "disconnect: {on-the-road: off}}\n";
+    assertEquals("yes", word(rig("class a", start + inverter + on), "refrigerator", "towing"));
+    assertEquals("no", word(rig("class a", start + inverter + off), "refrigerator", "towing"));
+    assertEquals("no", word(rig("class a", start + on), "refrigerator", "towing"));
   }
 
   @Test
@@ -251,8 +345,14 @@ class WorksOnTest {
   /** Plugging in takes nothing away: what the bank alone runs, a plug runs too. */
   @Test
   void whatWorksOnTheBatteryWorksOnEveryPlug() {
-    for (String name : new String[] {"sedge", "cattail"}) {
+    for (String name : TestRigs.fleet().toList()) {
       Figures figures = Figures.of(TestRigs.demo(name));
+      List<String> plugs =
+          figures.all().stream()
+              .map(Figure::id)
+              .filter(id -> id.matches("shore\\.\\d+\\.power"))
+              .map(id -> id.split("\\.")[1])
+              .toList();
       Map<String, String> words =
           figures.all().stream()
               .filter(f -> f.id().startsWith("works-on."))
@@ -261,8 +361,8 @@ class WorksOnTest {
       words.forEach(
           (id, word) -> {
             if (id.endsWith(".battery") && word.equals("yes")) {
-              assertEquals("yes", words.get(id.replace(".battery", ".15")), id);
-              assertEquals("yes", words.get(id.replace(".battery", ".30")), id);
+              plugs.forEach(
+                  plug -> assertEquals("yes", words.get(id.replace(".battery", "." + plug)), id));
             }
           });
     }

@@ -82,9 +82,8 @@ class CautionTriggersTest {
   }
 
   @Test
-  void bothDemoRigsAndTheSmallestPrintTheTriggeredCautionsAndNoOther() {
-    check("Sedge", TestRigs.demo("sedge"));
-    check("Cattail", TestRigs.demo("cattail"));
+  void theDemoFleetAndTheSmallestPrintTheTriggeredCautionsAndNoOther() {
+    TestRigs.fleet().forEach(name -> check(name, TestRigs.demo(name)));
     check("Bulrush", TestRigs.smallest());
     assertEquals(List.of(), differences);
   }

@@ -80,8 +80,7 @@ class LanguageTest {
 
   private static Map<String, Rig> rigs() {
     Map<String, Rig> rigs = new LinkedHashMap<>();
-    rigs.put("Sedge", TestRigs.demo("sedge"));
-    rigs.put("Cattail", TestRigs.demo("cattail"));
+    TestRigs.fleet().forEach(name -> rigs.put(name, TestRigs.demo(name)));
     RandomRigs.all().forEach(p -> rigs.put(p.name(), p.rig()));
     return rigs;
   }
@@ -254,10 +253,11 @@ class LanguageTest {
     return Wording.english().procedures.values().stream()
         .flatMap(
             p ->
-                Stream.concat(
-                    Stream.of(
-                        text(p.id() + " stop-if", p.stopIf()), text(p.id() + " done", p.done())),
-                    p.need().stream().map(n -> text(p.id() + " need", n.text()))));
+                Stream.of(
+                        Stream.<String[]>of(text(p.id() + " done", p.done())),
+                        p.stopIf().stream().map(s -> text(p.id() + " stop-if", s.text())),
+                        p.need().stream().map(n -> text(p.id() + " need", n.text())))
+                    .flatMap(texts -> texts));
   }
 
   private static Stream<String[]> cautionTexts() {

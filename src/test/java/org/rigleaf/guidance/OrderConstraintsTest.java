@@ -88,8 +88,7 @@ class OrderConstraintsTest {
 
   @Test
   void allHoldOnTheDemoRigsAndTheSmallest() {
-    check("Sedge", TestRigs.demo("sedge"));
-    check("Cattail", TestRigs.demo("cattail"));
+    TestRigs.fleet().forEach(name -> check(name, TestRigs.demo(name)));
     check("Bulrush", TestRigs.smallest());
     assertEquals(List.of(), broken);
   }

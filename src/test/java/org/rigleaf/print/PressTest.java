@@ -31,6 +31,7 @@ import org.apache.pdfbox.text.TextPosition;
 import org.jsoup.nodes.Element;
 import org.jsoup.select.Elements;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.rigleaf.cli.Printed;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
@@ -51,7 +52,7 @@ class PressTest {
   private static final int PAPER_WHITE = 250; // of 255; less is ink
 
   @ParameterizedTest
-  @ValueSource(strings = {"sedge", "cattail", "bulrush"})
+  @ValueSource(strings = {"sedge", "bogbean", "spikerush", "bulrush"})
   void everyCheckOfPdfUaPasses(String rig) throws Exception {
     VeraGreenfieldFoundryProvider.initialise();
     try (PDFAParser parser =
@@ -99,7 +100,7 @@ class PressTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"sedge", "cattail", "bulrush"})
+  @MethodSource("org.rigleaf.TestRigs#all")
   void everyFontIsEmbeddedWithNoMoreSignsThanItPrints(String rig) throws IOException {
     try (PDDocument pdf = Loader.loadPDF(Printed.pdf(rig))) {
       TreeSet<String> fonts = new TreeSet<>();
@@ -126,7 +127,7 @@ class PressTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"sedge", "cattail", "bulrush"})
+  @MethodSource("org.rigleaf.TestRigs#all")
   void aBookmarkLeadsToEveryTopicInOrderAndEachStartsOnARightHandPage(String rig)
       throws IOException {
     try (PDDocument pdf = Loader.loadPDF(Printed.pdf(rig))) {
@@ -154,7 +155,7 @@ class PressTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"sedge", "cattail", "bulrush"})
+  @MethodSource("org.rigleaf.TestRigs#all")
   void theFirstPageOfATopicCarriesItsBandAndItsNumberOne(String rig) throws IOException {
     try (PDDocument pdf = Loader.loadPDF(Printed.pdf(rig))) {
       for (Element topic : Printed.html(rig).select("[data-topic]")) {
@@ -168,7 +169,7 @@ class PressTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"sedge", "cattail", "bulrush"})
+  @MethodSource("org.rigleaf.TestRigs#all")
   void everyEmergencyIsOnePageAndThenAtMostOneToWriteOn(String rig) throws IOException {
     try (PDDocument pdf = Loader.loadPDF(Printed.pdf(rig))) {
       Elements emergencies = Printed.html(rig).select(".emergency[data-topic]");
@@ -190,7 +191,7 @@ class PressTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"sedge", "cattail", "bulrush"})
+  @MethodSource("org.rigleaf.TestRigs#all")
   void pagesAreLetterAndSayWhatTheyBelongTo(String rig) throws IOException {
     try (PDDocument pdf = Loader.loadPDF(Printed.pdf(rig))) {
       for (PDPage page : pdf.getPages()) {
@@ -207,7 +208,7 @@ class PressTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"sedge", "cattail", "bulrush"})
+  @MethodSource("org.rigleaf.TestRigs#all")
   void noSignIsSmallerThanTenPoints(String rig) throws IOException {
     Set<String> faults = new TreeSet<>();
     try (PDDocument pdf = Loader.loadPDF(Printed.pdf(rig))) {
@@ -225,7 +226,7 @@ class PressTest {
 
   /** Words, rules, tints and drawings: the page is painted and its inner edge looked at. */
   @ParameterizedTest
-  @ValueSource(strings = {"sedge", "cattail", "bulrush"})
+  @MethodSource("org.rigleaf.TestRigs#all")
   void nothingIsPrintedWhereTheHolesAre(String rig) throws IOException {
     List<String> faults = new ArrayList<>();
     try (PDDocument pdf = Loader.loadPDF(Printed.pdf(rig))) {
