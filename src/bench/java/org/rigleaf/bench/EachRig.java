@@ -1,10 +1,7 @@
 package org.rigleaf.bench;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -40,24 +37,13 @@ public class EachRig {
   private Rig rig;
 
   /** Runs all benchmarks for every profile of the fleet. */
-  public static void main(String[] args) throws IOException, RunnerException {
+  public static void main(String[] args) throws RunnerException {
     new Runner(
             new OptionsBuilder()
                 .include(EachRig.class.getSimpleName())
-                .param("name", fleet())
+                .param("name", TestRigs.fleet().toArray(String[]::new))
                 .build())
         .run();
-  }
-
-  private static String[] fleet() throws IOException {
-    try (Stream<Path> files = Files.list(Path.of("rig-profiles"))) {
-      return files
-          .map(f -> f.getFileName().toString())
-          .filter(f -> f.endsWith(".yaml"))
-          .map(f -> f.replaceFirst("\\.yaml$", ""))
-          .sorted()
-          .toArray(String[]::new);
-    }
   }
 
   /** Reads the profile; reading is not measured. */
@@ -75,6 +61,6 @@ public class EachRig {
   /** Every figure, and all steps and cautions with their words filled in. */
   @Benchmark
   public Guide figuresAndGuide() {
-    return new Guide(rig, Figures.of(rig), Wording.english(), java.util.Map.of());
+    return new Guide(rig, Figures.of(rig), Wording.english(), Map.of());
   }
 }

@@ -1,8 +1,8 @@
 package org.rigleaf.figures;
 
+import static org.rigleaf.figures.Check.PUBLISHED;
 import static org.rigleaf.figures.Check.SECOND_DERIVATION;
 import static org.rigleaf.source.Unit.BTU_PER_HOUR;
-import static org.rigleaf.figures.Check.PUBLISHED;
 import static org.rigleaf.source.Unit.HOUR_UNIT;
 
 import java.util.ArrayList;

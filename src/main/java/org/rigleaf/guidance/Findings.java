@@ -171,9 +171,7 @@ public final class Findings {
     figures
         .find("lp.all-burners")
         .ifPresent(
-            all ->
-                each(
-                    "lp.vapor.<percent>", LOW_TANK, v -> v < all.number(), "vapor-short"));
+            all -> each("lp.vapor.<percent>", LOW_TANK, v -> v < all.number(), "vapor-short"));
   }
 
   /** A finding for every figure of this pattern whose number is wrong. */

@@ -31,7 +31,6 @@ class WorkingTest {
               Inverters.ENTRIES,
               Generators.ENTRIES,
               Sun.ENTRIES,
-              Generators.ENTRIES,
               Tanks.ENTRIES,
               Reach.ENTRIES,
               Fills.ENTRIES,
