@@ -88,7 +88,8 @@ final class Endurance {
 
   /** The ledger of one store on a trip. */
   static Ledger run(Stores.Kind kind, Trip trip, Inputs in) {
-    return Ledger.of(kind.make().apply(trip, in));
+    List<?> key = List.of(kind.id(), trip.usual(), trip.without());
+    return in.once(Ledger.class, key, once -> Ledger.of(kind.make().apply(trip, once)));
   }
 
   private static Ledger twoThirds(Waste.Black tank, Rig rig, Inputs in) {

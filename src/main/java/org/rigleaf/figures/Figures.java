@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -15,9 +16,12 @@ public final class Figures {
   private final Map<Entry, Rows> done = new LinkedHashMap<>();
   private final Map<String, Figure> byId =
       new LinkedHashMap<>(); // filled once all are done; the first of an id counts
-  private final Map<LoadsOf, LoadTable> tables = new HashMap<>();
+  private final Map<Step, Shared> shared = new HashMap<>();
 
-  private record LoadsOf(String source, boolean hot) {}
+  private record Step(Class<?> type, List<?> key) {}
+
+  /** What a step gave that many figures share, and the inputs it took. */
+  record Shared(Object value, Inputs inputs) {}
 
   private Figures(Rig rig) {
     this.rig = rig;
@@ -42,15 +46,14 @@ public final class Figures {
     return rows;
   }
 
-  /** The loads of a source, laid out once, since many figures lean on them. */
-  LoadTable table(Source source, boolean hot) {
-    LoadsOf key = new LoadsOf(source.id(), hot);
-    LoadTable table = tables.get(key);
-    if (table == null) {
-      table = LoadTable.of(source, hot, new Inputs(this));
-      tables.put(key, table);
-    }
-    return table;
+  /** What a shared step gave; empty if it is not done yet. */
+  Optional<Shared> shared(Class<?> type, List<?> key) {
+    return Optional.ofNullable(shared.get(new Step(type, key)));
+  }
+
+  /** Keeps what a shared step gave. */
+  void share(Class<?> type, List<?> key, Shared result) {
+    shared.put(new Step(type, key), result);
   }
 
   /** A figure by its entry and item; empty if it is absent. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.TypicalValues;
 
@@ -54,12 +55,21 @@ public final class Inputs {
     return figure.get().number();
   }
 
-  /** The loads of a source laid out; what that used and lacks, is used and lacking here. */
-  LoadTable table(Source source, boolean hot) {
-    LoadTable table = book.table(source, hot);
-    table.inputs().used.forEach(this::use);
-    missing.addAll(table.inputs().missing);
-    return table;
+  /**
+   * A step that many figures share, worked out once a rig; what it used and lacks, is used and
+   * lacking here, even if it fails.
+   */
+  <T> T once(Class<T> type, List<?> key, Function<Inputs, T> work) {
+    Optional<Figures.Shared> done = book.shared(type, key);
+    Inputs own = done.map(Figures.Shared::inputs).orElseGet(() -> new Inputs(book));
+    try {
+      T value = done.map(d -> type.cast(d.value())).orElseGet(() -> work.apply(own));
+      book.share(type, key, new Figures.Shared(value, own));
+      return value;
+    } finally {
+      own.used.forEach(this::use);
+      missing.addAll(own.missing);
+    }
   }
 
   private void use(Input input) {

@@ -16,7 +16,6 @@ import org.rigleaf.rig.Electric;
  *
  * @param source plug, generator or inverter
  * @param hot a hot afternoon, when air conditioners draw more
- * @param inputs what laying them out used, and lacked
  * @param loads all of them, in the order of the profile
  * @param always the converter and small loads
  * @param choices the others, largest first
@@ -26,7 +25,6 @@ import org.rigleaf.rig.Electric;
 record LoadTable(
     Source source,
     boolean hot,
-    Inputs inputs,
     List<LoadItem> loads,
     List<LoadItem> always,
     List<LoadItem> choices,
@@ -43,8 +41,12 @@ record LoadTable(
   /** What a load counts that runs three hours or more at a stretch: NEC 210.20(A). */
   private static final double CONTINUOUS = 1.25;
 
-  /** Lays out the loads; if the inputs then lack something, nothing here means anything. */
+  /** Lays out the loads; the inputs hold what is missing, and then nothing here means anything. */
   static LoadTable of(Source source, boolean hot, Inputs in) {
+    return in.once(LoadTable.class, List.of(source.id(), hot), once -> layOut(source, hot, once));
+  }
+
+  private static LoadTable layOut(Source source, boolean hot, Inputs in) {
     List<LoadItem> all =
         Loads.of(source.rig()).stream()
             .filter(i -> i.mains() || i.supply().isEmpty())
@@ -73,7 +75,7 @@ record LoadTable(
             draws(source, always, watts, more),
             draws(source, choices, watts, more),
             source.limits(in));
-    return new LoadTable(source, hot, in, all, always, choices, watts, search);
+    return new LoadTable(source, hot, all, always, choices, watts, search);
   }
 
   private static List<LoadSearch.Draw> draws(

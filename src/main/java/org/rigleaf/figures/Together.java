@@ -82,7 +82,7 @@ final class Together {
             rows.number(
                 "n − " + MOST_SETS,
                 in -> {
-                  in.table(table.source(), hot);
+                  LoadTable.of(table.source(), hot, in);
                   return rest;
                 },
                 table.source().id());
@@ -111,7 +111,7 @@ final class Together {
             rows.value(
                 table.sum(0),
                 in -> {
-                  in.table(table.source(), false);
+                  LoadTable.of(table.source(), false, in);
                   return new Value.Loads(ids);
                 },
                 table.source().id());
@@ -151,13 +151,14 @@ final class Together {
       Rig rig, Rows rows, boolean hot, Consumer<LoadTable> use, String... absent) {
     boolean cools = Loads.of(rig).stream().anyMatch(LoadItem::cools);
     for (Source source : hot && !cools ? List.<Source>of() : Source.of(rig)) {
-      LoadTable table = rows.look().table(source, hot);
-      if (table.inputs().missing().isEmpty()) {
+      Inputs look = rows.look();
+      LoadTable table = LoadTable.of(source, hot, look);
+      if (look.missing().isEmpty()) {
         use.accept(table);
       } else {
         String[] parts =
             Stream.concat(Stream.of(source.id()), Arrays.stream(absent)).toArray(String[]::new);
-        rows.value("", in -> loads(in.table(source, hot), 0, in), parts);
+        rows.value("", in -> loads(LoadTable.of(source, hot, in), 0, in), parts);
       }
     }
   }
@@ -176,7 +177,7 @@ final class Together {
 
   /** A set as a figure's value; every load of the source is its input, since all were tried. */
   private static Value loads(LoadTable table, int set, Inputs in) {
-    in.table(table.source(), table.hot());
+    LoadTable.of(table.source(), table.hot(), in);
     return new Value.Loads(table.ids(set));
   }
 }

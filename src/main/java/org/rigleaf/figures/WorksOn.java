@@ -93,10 +93,10 @@ final class WorksOn {
       return Words.YES;
     }
     LoadItem load = device.load().get();
-    if (!in.table(source, false).runs(load)) {
+    if (!LoadTable.of(source, false, in).runs(load)) {
       return Words.NO;
     }
-    return !load.cools() || in.table(source, true).runs(load) ? Words.YES : Words.PART;
+    return !load.cools() || LoadTable.of(source, true, in).runs(load) ? Words.YES : Words.PART;
   }
 
   private static boolean inverterFeeds(Device device, Source source, Inputs in) {

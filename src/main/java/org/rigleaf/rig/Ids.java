@@ -1,9 +1,13 @@
 package org.rigleaf.rig;
 
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Makes ids from names. */
 public final class Ids {
+  private static final Pattern OTHER = Pattern.compile("[^\\p{L}\\p{N}]+");
+  private static final Pattern ENDS = Pattern.compile("^-|-$");
+
   private Ids() {}
 
   /**
@@ -11,8 +15,8 @@ public final class Ids {
    * 'roof-air-conditioner'.
    */
   public static String of(String name) {
-    String id = name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
-    return id.replaceAll("^-|-$", "");
+    String id = OTHER.matcher(name.toLowerCase(Locale.ROOT)).replaceAll("-");
+    return ENDS.matcher(id).replaceAll("");
   }
 
   /** The part of an id after its last dot: the item's own part. */

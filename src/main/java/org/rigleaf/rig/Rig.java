@@ -24,6 +24,7 @@ import org.rigleaf.source.ProblemsFound;
  * @param traits what the profile gives, as wording asks for it: paths, yes-keys, enum values
  * @param gear everything with a code
  * @param codes codes by gear id
+ * @param meant ids by what a reference may call them, in lower case
  */
 public record Rig(
     Identity identity,
@@ -48,7 +49,8 @@ public record Rig(
     Map<String, String> texts,
     Set<String> traits,
     List<Gear> gear,
-    Map<String, String> codes) {
+    Map<String, String> codes,
+    Map<String, String> meant) {
 
   /**
    * Binds a profile.
@@ -134,7 +136,8 @@ public record Rig(
             Collections.unmodifiableMap(new LinkedHashMap<>(reading.texts)),
             Collections.unmodifiableSet(new LinkedHashSet<>(reading.traits)),
             List.copyOf(reading.gear),
-            Codes.assign(reading.gear, issued));
+            Codes.assign(reading.gear, issued),
+            meant(reading));
     fields.finish();
     notes.finish();
     return rig;
@@ -164,17 +167,23 @@ public record Rig(
 
   /** The id of what a reference means; empty if it is only words. */
   public Optional<String> resolve(Reference reference) {
-    String wanted = lower(reference.text());
-    return texts.entrySet().stream()
-        .filter(e -> e.getKey().endsWith(".name") && lower(e.getValue()).equals(wanted))
-        .map(e -> e.getKey().substring(0, e.getKey().length() - ".name".length()))
-        .findFirst()
-        .or(
-            () ->
-                gear.stream()
-                    .map(Gear::id)
-                    .filter(id -> lower(id).equals(wanted) || lower(Ids.last(id)).equals(wanted))
-                    .findFirst());
+    return Optional.ofNullable(meant.get(lower(reference.text())));
+  }
+
+  /** A name counts before an id, and the first of its kind before the next. */
+  private static Map<String, String> meant(Reading reading) {
+    Map<String, String> meant = new LinkedHashMap<>();
+    reading.texts.forEach(
+        (path, text) -> {
+          if (path.endsWith(".name")) {
+            meant.putIfAbsent(lower(text), path.substring(0, path.length() - ".name".length()));
+          }
+        });
+    for (Gear g : reading.gear) {
+      meant.putIfAbsent(lower(g.id()), g.id());
+      meant.putIfAbsent(lower(Ids.last(g.id())), g.id());
+    }
+    return Collections.unmodifiableMap(meant);
   }
 
   /** The gear with this id. */
