@@ -15,7 +15,7 @@ final class Build implements Callable<Integer> {
   @CommandLine.Parameters(
       arity = "1..*",
       paramLabel = "PROFILE",
-      description = "Profiles to build.")
+      description = "Profiles to build, or folders of them.")
   private List<Path> files;
 
   @CommandLine.Option(

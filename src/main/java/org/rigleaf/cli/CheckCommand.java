@@ -20,7 +20,7 @@ final class CheckCommand implements Callable<Integer> {
   @CommandLine.Parameters(
       arity = "1..*",
       paramLabel = "PROFILE",
-      description = "Profiles to check.")
+      description = "Profiles to check, or folders of them.")
   private List<Path> files;
 
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;

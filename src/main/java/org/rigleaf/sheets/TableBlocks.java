@@ -18,6 +18,9 @@ import org.rigleaf.guidance.Words;
  * Makes tables out of families of figures: the variables in angle brackets become rows and columns.
  */
 final class TableBlocks {
+  /** Variables whose values may hold a dot, such as {@code gray.kitchen}. */
+  private static final Set<String> DOTTED = Set.of("id", "store", "x");
+
   private final Figures figures;
   private final Labels labels;
 
@@ -92,7 +95,8 @@ final class TableBlocks {
     StringBuilder regex = new StringBuilder();
     int end = 0;
     while (variable.find()) {
-      regex.append(Pattern.quote(pattern.substring(end, variable.start()))).append("(.+)");
+      regex.append(Pattern.quote(pattern.substring(end, variable.start())));
+      regex.append(DOTTED.contains(variable.group(1)) ? "(.+)" : "([^.]+)");
       names.add(variable.group(1));
       end = variable.end();
     }

@@ -204,6 +204,29 @@ class MainTest {
   }
 
   @Test
+  void aFolderMeansItsProfilesAndALogIsReadWithItsProfile() throws IOException {
+    profile("rush.yaml", "rig: {name: Rush, kind: travel trailer}\n");
+    profile("reed.yaml", "rig: {name: Reed, kind: class b}\n");
+    profile("rush.log.yaml", "weighed: {axles: 4980 lb, hitch: 640 lb}\n");
+    assertEquals(0, run("check", folder.toString()));
+    List<String> checked = out.toString().lines().filter(l -> l.contains("no problems")).toList();
+    assertEquals(2, checked.size(), out.toString());
+    assertEquals(0, run("explain", folder.resolve("rush.yaml").toString(), "hitch.weight"));
+    assertTrue(out.toString().contains("640 lb"), out.toString());
+    profile("rush.log.yaml", "wieghed: {axles: 4980 lb}\n");
+    assertEquals(1, run("check", folder.toString()));
+    assertTrue(err.toString().contains("rush.log.yaml:1:1: wieghed: "), err.toString());
+    assertTrue(err.toString().contains("did you mean 'weighed'?"), err.toString());
+  }
+
+  @Test
+  void aFolderWithoutAProfileIsWrongUsage() throws IOException {
+    profile("rush.log.yaml", "weighed: {axles: 4980 lb}\n");
+    assertEquals(2, run("check", folder.toString()));
+    assertTrue(err.toString().contains("no profile"), err.toString());
+  }
+
+  @Test
   void explainShowsWorkingSourceAndWhereTheInputsStand() {
     assertEquals(0, run("explain", "rig-profiles/sedge.yaml", "bank.energy"));
     assertTrue(out.toString().contains("12 V × 215 Ah = 2,580 Wh"), out.toString());

@@ -59,7 +59,8 @@ class RandomStaysTest {
         checked++;
       }
     }
-    assertTrue(checked > 500, "only " + checked + " stays were there to check");
+    assertTrue(
+        checked > 4 * RandomRigs.all().size(), "only " + checked + " stays were there to check");
   }
 
   /** What the taps give is what the tanks get, but for what is drunk and cooked with. */
@@ -85,7 +86,7 @@ class RandomStaysTest {
           profile.name());
       checked++;
     }
-    assertTrue(checked > 5, "only " + checked + " rigs were there to check");
+    assertTrue(checked > 0, "only " + checked + " rigs were there to check");
   }
 
   @Test
@@ -130,7 +131,9 @@ class RandomStaysTest {
       }
     }
     assertEquals(List.of(), wrong.stream().limit(20).toList());
-    assertTrue(compared > 5000, "only " + compared + " figures were there to compare");
+    assertTrue(
+        compared > 50 * RandomRigs.all().size(),
+        "only " + compared + " figures were there to compare");
   }
 
   private static String same(Figure us, Figure metric) {
