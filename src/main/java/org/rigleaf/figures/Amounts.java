@@ -31,10 +31,16 @@ public final class Amounts {
       case SHARE -> number(value, 2);
       case COUNT -> number(value, 2);
       case YEAR_UNIT ->
-          value > LONGEST_LIFE ? String.valueOf((long) value) : number(value, 1) + " y";
+          value > LONGEST_LIFE ? String.valueOf((long) value) : counted(value, "year");
+      case DAY_UNIT -> counted(value, "day");
       case AWG -> (value == 0 ? "1/0" : number(value, 0)) + " AWG";
       default -> number(value, decimals(value, unit)) + " " + unit.symbol();
     };
+  }
+
+  private static String counted(double value, String one) {
+    String number = number(value, 1);
+    return number + " " + one + (number.equals("1") ? "" : "s");
   }
 
   private static int decimals(double value, Unit unit) {

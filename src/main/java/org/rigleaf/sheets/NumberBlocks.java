@@ -24,6 +24,7 @@ import org.rigleaf.rig.TypicalValues;
  * replace.
  */
 public final class NumberBlocks {
+  private static final int MOST_LETTERS = 6;
   private static final int ROWS_SHOWN = 3; // of a family of figures worked alike
 
   private final Figures figures;
@@ -40,9 +41,15 @@ public final class NumberBlocks {
     this.assumed = List.copyOf(ids);
   }
 
-  /** The letters under which a figure's typical values stand in the list, such as 'a c'. */
+  /**
+   * The letters under which a figure's typical values stand in the list, such as 'a c'; of many
+   * only how many.
+   */
   String marks(Figure figure) {
-    return String.join(" ", figure.assumes().stream().map(this::mark).toList());
+    Set<String> assumes = figure.assumes();
+    return assumes.size() > MOST_LETTERS
+        ? wording.phrase("many-assumed", Map.of("count", String.valueOf(assumes.size())))
+        : String.join(" ", assumes.stream().map(this::mark).toList());
   }
 
   private String mark(String id) {

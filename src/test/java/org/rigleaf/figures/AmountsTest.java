@@ -51,9 +51,12 @@ class AmountsTest {
 
   @Test
   void yearsAreALifeOrAYearOfTheCalendar() {
-    assertEquals("2.2 y", Amounts.text(2.2313, Unit.YEAR_UNIT));
+    assertEquals("2.2 years", Amounts.text(2.2313, Unit.YEAR_UNIT));
+    assertEquals("1 year", Amounts.text(1.04, Unit.YEAR_UNIT));
+    assertEquals("1 day", Amounts.text(0.96, Unit.DAY_UNIT));
+    assertEquals("0.9 days", Amounts.text(0.94, Unit.DAY_UNIT));
     assertEquals("2030", Amounts.text(2030, Unit.YEAR_UNIT)); // without a comma
-    assertEquals("1,000 y", Amounts.text(1000, Unit.YEAR_UNIT));
+    assertEquals("1,000 years", Amounts.text(1000, Unit.YEAR_UNIT));
   }
 
   @Test
