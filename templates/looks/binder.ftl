@@ -42,6 +42,8 @@ svg { display: inline-block; }
 h3 { font-size: 17pt; line-height: 24pt; padding: 8pt 0; -fs-page-break-min-height: 112pt; }
 .procedure h3 { -fs-page-break-min-height: 256pt; }
 .figure, .page { white-space: nowrap; }
+.long, .value .figure { white-space: normal; }
+.whole { page-break-inside: avoid; }
 .blank { display: inline-block; width: 96pt; height: 12pt; border-bottom: 0.75pt solid #000; }
 .code { font-weight: 700; padding: 0 3pt; border: 1pt solid #000; border-radius: 3pt; white-space: nowrap; }
 .small { font-size: 10pt; padding-top: 8pt; }

@@ -32,10 +32,19 @@ public final class Amounts {
       case COUNT -> number(value, 2);
       case YEAR_UNIT ->
           value > LONGEST_LIFE ? String.valueOf((long) value) : counted(value, "year");
+      case HOUR_UNIT -> hours(value);
       case DAY_UNIT -> counted(value, "day");
       case AWG -> (value == 0 ? "1/0" : number(value, 0)) + " AWG";
       default -> number(value, decimals(value, unit)) + " " + unit.symbol();
     };
+  }
+
+  /** Less than an hour reads better in minutes. */
+  private static String hours(double hours) {
+    boolean minutes = hours < 1 && hours > 0;
+    return minutes
+        ? number(hours * 60, 0) + " min"
+        : number(hours, decimals(hours, Unit.HOUR_UNIT)) + " h";
   }
 
   private static String counted(double value, String one) {

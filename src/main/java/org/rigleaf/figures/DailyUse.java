@@ -31,7 +31,7 @@ final class DailyUse {
     if (rig.electric().batteries().isPresent()) {
       rows.number(
           "watts × hours of each load, summed over 24 hours",
-          in -> Hours.sum(new BankDay(Trip.stay(rig), in).out()));
+          in -> Hours.sum(new BankDay(Trip.offThePlug(rig), in).out()));
     }
   }
 

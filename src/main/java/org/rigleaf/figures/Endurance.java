@@ -32,7 +32,8 @@ final class Endurance {
           .rows(Endurance::night);
 
   static final Entry BANK_HOUR =
-      Entry.of("bank.hour.<hour>", PERCENT_SHARE, SECOND_DERIVATION, SOURCE).rows(Endurance::hours);
+      Entry.of("bank.hour.<hour>", PERCENT_SHARE, SECOND_DERIVATION, SOURCE + "; no hook-ups")
+          .rows(Endurance::hours);
 
   static final Entry TANK_DAYS =
       Entry.of("tank.<id>.endurance", DAY_UNIT, SECOND_DERIVATION, SOURCE)
@@ -119,14 +120,17 @@ final class Endurance {
     }
   }
 
-  /** The charge through the first day and night, by hours after 15:00. */
+  /** The charge through the first day and night without hook-ups, by hours after 15:00. */
   private static void hours(Rig rig, Rows rows) {
     for (Stores.Kind bank : kinds(rig, k -> k.id().equals("bank"))) {
       for (int hour = 0; hour <= Hours.DAY; hour++) {
         int entry = hour;
         rows.number(
             "100 × charge at the end of the hour ÷ {energy}",
-            in -> 100 * run(bank, rig, in).level()[entry] / in.of("energy", Batteries.ENERGY),
+            in ->
+                100
+                    * run(bank, Trip.offThePlug(rig), in).level()[entry]
+                    / in.of("energy", Batteries.ENERGY),
             Integer.toString(hour));
       }
     }

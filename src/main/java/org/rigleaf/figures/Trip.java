@@ -40,6 +40,8 @@ record Trip(Rig rig, Optional<Usual> usual, String without) {
   /** People and a night of the comparison. */
   record Usual(int people, Night night) {}
 
+  private static final String HOOK_UPS = "hook-ups";
+
   /** Sizes of party that are compared: house assumption. */
   static final List<Integer> PARTIES = List.of(1, 2, 4);
 
@@ -49,6 +51,11 @@ record Trip(Rig rig, Optional<Usual> usual, String without) {
 
   static Trip usual(Rig rig, int people, Night night) {
     return new Trip(rig, Optional.of(new Usual(people, night)), "");
+  }
+
+  /** The stay without its hook-ups. */
+  static Trip offThePlug(Rig rig) {
+    return stay(rig).giving(HOOK_UPS);
   }
 
   /** The same without a load or habit. */
@@ -101,7 +108,9 @@ record Trip(Rig rig, Optional<Usual> usual, String without) {
 
   /** True if the site has this; compared nights are off every hook-up. */
   boolean has(Stay.HookUp hookUp) {
-    return usual.isEmpty() && rig.stay().filter(s -> s.hookUps().contains(hookUp)).isPresent();
+    return usual.isEmpty()
+        && keeps(HOOK_UPS)
+        && rig.stay().filter(s -> s.hookUps().contains(hookUp)).isPresent();
   }
 
   /** Hours a day that the generator runs; none unless the stay says so. */

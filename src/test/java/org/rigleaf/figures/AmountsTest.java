@@ -27,6 +27,9 @@ class AmountsTest {
     "2, COUNT, 2",
     "9.996, HOUR_UNIT, 10 h", // other units: three figures
     "2.347, HOUR_UNIT, 2.35 h",
+    "0.4333, HOUR_UNIT, 26 min", // under an hour in minutes
+    "0, HOUR_UNIT, 0 h",
+    "1, HOUR_UNIT, 1 h",
     "10.04, HOUR_UNIT, 10 h",
     "10.26, HOUR_UNIT, 10.3 h",
     "99.96, HOUR_UNIT, 100 h",

@@ -146,6 +146,21 @@ class BankDayTest {
   }
 
   @Test
+  void theDaysEnergyIsThatOffThePlugWhateverTheSiteHas() {
+    String inverter =
+        ", inverter: {output: 1000 W, idle: 10 W, efficiency: 0.8, feeds: [Television]}, converter: {output: 40 A}"
+            + ", loads: [{name: Television, on: 120 V, draws: 80 W, runs: 2 h}]";
+    Figures plugged = of("hook-ups: [electric],", inverter, "");
+    double day = STANDING + 80 * 2 / 0.8 + 240;
+    assertEquals(day, plugged.find("day.energy").orElseThrow().number(), 1e-9);
+    assertEquals("keeps-up", plugged.find("bank.days").orElseThrow().value().data());
+    double left = 100 * (2500 - day) / 2500;
+    assertEquals(left, plugged.find("bank.hour.24").orElseThrow().number(), 1e-9);
+    assertEquals(100, plugged.find("bank.hour.0").orElseThrow().number(), 1e-9);
+    assertEquals(100, plugged.find("bank.night").orElseThrow().number(), 1e-9);
+  }
+
+  @Test
   void onThePostTheBankKeepsUp() {
     Figures figures =
         of(
