@@ -30,7 +30,7 @@ final class Inverters {
 
   private static void current(Rig rig, Electric.Batteries bank, Rows rows) {
     boolean lithium = bank.type().filter(Electric.Chemistry.LITHIUM::equals).isPresent();
-    String low = (lithium ? "12.0 V" : "10.5 V") + " × " + Batteries.TWELVES;
+    String low = (lithium ? "12.0 V" : "10.5 V") + Batteries.timesTwelves(bank);
     rig.electric()
         .inverter()
         .ifPresent(

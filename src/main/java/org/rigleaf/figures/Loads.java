@@ -203,7 +203,7 @@ final class Loads {
   }
 
   private static String twelvesFormula(Rig rig) {
-    return Batteries.bank(rig).isPresent() ? " × " + Batteries.TWELVES : "";
+    return Batteries.bank(rig).map(Batteries::timesTwelves).orElse("");
   }
 
   /** Watts a converter takes at 120 V while it gives its full amperes to the bank. */

@@ -100,6 +100,22 @@ final class Stores {
         Hours.times(day.showers(), share(tank, Waste.Drain.BATH, trip.rig(), in)));
   }
 
+  /** The same in symbols. */
+  static String grayFormula(Waste.Gray tank, Rig rig, Inputs look) {
+    return WaterDay.ofParty(
+        part(tank, Waste.Drain.KITCHEN, "{washing}", rig, look),
+        part(tank, Waste.Drain.BATH, WaterDay.showersFormula(rig), rig, look));
+  }
+
+  private static String part(
+      Waste.Gray tank, Waste.Drain drain, String gallons, Rig rig, Inputs look) {
+    double share = share(tank, drain, rig, look);
+    if (share == 0 || gallons.isEmpty()) {
+      return "";
+    }
+    return share == 1 ? gallons : gallons + " ÷ " + Math.round(1 / share);
+  }
+
   /** A single tank of which nobody said what drains to it takes all; two alike share. */
   private static double share(Waste.Gray tank, Waste.Drain drain, Rig rig, Inputs in) {
     List<Waste.Gray> all = rig.waste().gray();
