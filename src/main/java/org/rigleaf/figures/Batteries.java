@@ -127,7 +127,7 @@ final class Batteries {
   /** The share of the charge that stays in the bank. */
   static double kept(Electric.Batteries bank, Inputs in) {
     String typical = lead(bank, in) ? "efficiency.charge-lead" : "efficiency.charge-lithium";
-    return in.typical("efficiency", typical);
+    return in.typical("charge-efficiency", typical);
   }
 
   /** True of a lead bank; a kind that nobody said is missing. */

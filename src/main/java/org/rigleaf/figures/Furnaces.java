@@ -111,7 +111,7 @@ final class Furnaces {
     for (Climate.Furnace f : furnace(rig).stream().toList()) {
       Fact elevation = Trip.fact(rig, Stay::elevation, "place.elevation", Unit.FOOT);
       boolean thin = gas(f) && elevation.known() && elevation.value() > FULL_UP_TO_FEET;
-      String rated = f.output().known() ? "{output}" : "{input} × {efficiency}";
+      String rated = f.output().known() ? "{output}" : "{input} × {furnace-efficiency}";
       rows.number(
           rated + (thin ? " × (1 − 0.04 × {elevation} ÷ 1,000 ft)" : ""),
           in -> rated(f, in) * (gas(f) ? thinAirShare(in.of("elevation", elevation)) : 1));
@@ -126,7 +126,7 @@ final class Furnaces {
   static double rated(Climate.Furnace f, Inputs in) {
     return f.output().known()
         ? in.of("output", f.output())
-        : in.of("input", f.input()) * in.typical("efficiency", "furnace.efficiency");
+        : in.of("input", f.input()) * in.typical("furnace-efficiency", "furnace.efficiency");
   }
 
   /** Btu an hour into the room on this trip. */

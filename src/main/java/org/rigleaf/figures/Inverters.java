@@ -36,7 +36,7 @@ final class Inverters {
         .ifPresent(
             i ->
                 rows.number(
-                    "{output} ÷ ({efficiency} × " + low + ")",
+                    "{output} ÷ ({inverter-efficiency} × " + low + ")",
                     in ->
                         bankAmps(
                             in.of("output", i.output()),
@@ -46,7 +46,7 @@ final class Inverters {
 
   /** The share of the bank's power that comes out as 120 V. */
   static double efficiency(Electric.Inverter inverter, Inputs in) {
-    return in.of("efficiency", inverter.efficiency(), "inverter.efficiency");
+    return in.of("inverter-efficiency", inverter.efficiency(), "inverter.efficiency");
   }
 
   /** Volts of a low bank under load, by its nominal volts. */

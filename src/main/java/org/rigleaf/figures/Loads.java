@@ -139,7 +139,7 @@ final class Loads {
     }
     if (item.converter()) {
       double volts = in.typical("converter-volts", CONVERTER_VOLTAGE) * twelves(rig, in);
-      return converterWatts(draws, volts, in.typical("efficiency", CONVERTER_EFFICIENCY));
+      return converterWatts(draws, volts, in.typical("converter-efficiency", CONVERTER_EFFICIENCY));
     }
     return draws * volts(item, rig, in);
   }
@@ -151,7 +151,7 @@ final class Loads {
       return draws;
     }
     return item.converter()
-        ? draws + " × {converter-volts}" + twelvesFormula(rig) + " ÷ {efficiency}"
+        ? draws + " × {converter-volts}" + twelvesFormula(rig) + " ÷ {converter-efficiency}"
         : draws + " × " + voltsFormula(item, rig);
   }
 

@@ -89,7 +89,11 @@ final class Stores {
         tank.gear().id(),
         true,
         (trip, in) ->
-            Store.room(in.of("gray", tank.holds()), 0, 0, sewer(trip, grayFills(tank, trip, in))));
+            Store.room(
+                in.of("gray-" + tank.gear().part(), tank.holds()),
+                0,
+                0,
+                sewer(trip, grayFills(tank, trip, in))));
   }
 
   /** What runs into a gray tank by the hour. */

@@ -1,6 +1,6 @@
 package org.rigleaf.figures;
 
-import java.util.stream.Collectors;
+import java.util.List;
 import java.util.stream.Stream;
 import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Rig;
@@ -117,8 +117,9 @@ record WaterDay(double[] drinking, double[] washing, double[] showers, double[] 
 
   /** People times the sum of what each takes. */
   static String ofParty(String... each) {
-    String sum = Stream.of(each).filter(s -> !s.isEmpty()).collect(Collectors.joining(" + "));
-    return sum.isEmpty() ? "0" : "{people} × (" + sum + ")";
+    List<String> terms = Stream.of(each).filter(s -> !s.isEmpty()).toList();
+    String sum = String.join(" + ", terms);
+    return terms.isEmpty() ? "0" : "{people} × " + (terms.size() == 1 ? sum : "(" + sum + ")");
   }
 
   /** What the fresh tank or the site's tap gives. */

@@ -100,15 +100,16 @@ public final class NumberBlocks {
     return around(figure, text);
   }
 
-  /** A number after its working; a word, loads or what needs no working before it. */
+  /** A number after its working; a word, loads and a bare fact before it. */
   private Words around(Figure figure, String text) {
     List<Run> runs = new ArrayList<>(labels.value(figure).runs());
     boolean number = figure.value() instanceof Value.Number || figure.value() instanceof Value.Day;
     if (!number) {
-      runs.add(Run.text(": " + text));
+      runs.add(Run.text(" (" + text + ")"));
     } else if (isFact(figure)) {
       boolean given = figure.assumes().isEmpty();
-      runs.add(Run.text(", " + wording.phrase(given ? "working-given" : "working-typical")));
+      String origin = wording.phrase(given ? "working-given" : "working-typical");
+      runs.add(Run.text(" (" + origin + ")"));
     } else if (!figure.formula().equals(new Words(runs).plain())) {
       runs.add(0, Run.text(text + " = "));
     }
