@@ -126,6 +126,9 @@ class FiguresFileTest {
           wrong.add(figure.get("id").asString() + "." + input.get("name").asString() + lost);
         }
       }
+      if (names(figure) != figure.get("inputs").size()) {
+        wrong.add(figure.get("id").asString() + " has two inputs of one name");
+      }
       Set<String> assumes = assumes(figure, figures);
       if (!assumes.equals(texts(figure.get("assumes")))
           || assumes.isEmpty() != figure.get("from").asString().equals("given")) {
@@ -133,6 +136,12 @@ class FiguresFileTest {
       }
     }
     assertEquals(List.of(), wrong);
+  }
+
+  private static int names(JsonNode figure) {
+    Set<String> names = new TreeSet<>();
+    figure.get("inputs").forEach(in -> names.add(in.get("name").asString()));
+    return names.size();
   }
 
   private static String lost(
