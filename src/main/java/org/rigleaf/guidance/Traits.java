@@ -8,6 +8,7 @@ import java.util.function.Predicate;
 import org.rigleaf.rig.Climate;
 import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Rig;
+import org.rigleaf.rig.Road;
 
 /**
  * What wording may ask of a rig. Most traits come free from the profile (a path that is given, a
@@ -45,6 +46,7 @@ public final class Traits {
     all.put(
         "auto-jacks",
         rig -> rig.has("body.levelling.kind.hydraulic") || rig.has("body.levelling.kind.electric"));
+    all.put("towed-car", Traits::towsCar);
     all.put("tow-vehicle-wanted", rig -> rig.identity().kind().towable() && !vehicleKnown(rig));
     all.put("truck-wanted", rig -> rig.has("rig.kind.truck-camper") && !vehicleKnown(rig));
     all.put(
@@ -126,6 +128,11 @@ public final class Traits {
 
   private static boolean sewered(Rig rig) {
     return rig.has("waste.black") || rig.has("waste.gray");
+  }
+
+  private static boolean towsCar(Rig rig) {
+    return rig.identity().kind().motorized()
+        && rig.road().towed().filter(Road.Towed::onItsOwnWheels).isPresent();
   }
 
   private static boolean vehicleKnown(Rig rig) {

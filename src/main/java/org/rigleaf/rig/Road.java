@@ -146,10 +146,18 @@ public record Road(
     }
   }
 
+  /** Bars between tow vehicle and tongue. */
+  public enum Bar implements Choice {
+    WEIGHT_DISTRIBUTION,
+    FRICTION,
+    NONE
+  }
+
   /** The hitch: ball size, bars, chains. */
-  public record Hitch(Fact ball, Optional<String> bars, Fact chains) {
+  public record Hitch(Fact ball, List<Bar> bars, Fact chains) {
     static Hitch read(Section s) {
-      return new Hitch(s.positive("ball", INCH), s.words("bars"), s.between("chains", COUNT, 0, 4));
+      return new Hitch(
+          s.positive("ball", INCH), s.choices("bars", Bar.class), s.between("chains", COUNT, 0, 4));
     }
   }
 
@@ -219,16 +227,31 @@ public record Road(
     }
   }
 
-  /** What a motorhome tows: a car on its own wheels, or a trailer that rests on the hitch. */
+  /**
+   * What a motorhome tows: a car on its own wheels, or a trailer that rests on the hitch.
+   *
+   * @param setting how the car's manual sets gear and key for the road
+   */
   public record Towed(
-      Gear gear, Fact weighs, Fact hitchWeight, Fact length, Optional<BrakeKind> brakes) {
+      Gear gear,
+      Fact weighs,
+      Fact hitchWeight,
+      Fact length,
+      Optional<BrakeKind> brakes,
+      Optional<String> setting) {
+    /** A trailer presses on the hitch; a car on its own wheels does not. */
+    public boolean onItsOwnWheels() {
+      return !hitchWeight.known() || hitchWeight.value() == 0;
+    }
+
     static Towed read(Section s) {
       return new Towed(
           s.gear(Letter.ROAD),
           s.positive("weighs", POUND),
           s.notNegative("hitch-weight", POUND),
           s.positive("length", FOOT),
-          s.choice("brakes", BrakeKind.class));
+          s.choice("brakes", BrakeKind.class),
+          s.words("setting"));
     }
   }
 }

@@ -126,13 +126,13 @@ class BinderHtmlTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "sedge | energised-body wrong-voltage-outlet deep-discharge frozen-battery gas-inside cylinder-handling roll-away under-the-rig coupling-not-locked heater-dry flush-left-running | back-feed live-on-inverter lithium-charging generator-misuse inverter-loop fuel-in-water wrong-fuel thin-cable auto-start",
+        "sedge | loaded-bars tires long-grades wheel-change energised-body wrong-voltage-outlet deep-discharge frozen-battery gas-inside cylinder-handling roll-away under-the-rig coupling-not-locked heater-dry flush-left-running | back-feed live-on-inverter lithium-charging generator-misuse inverter-loop fuel-in-water wrong-fuel thin-cable auto-start car-set-wrongly",
         "cattail | energised-body back-feed live-on-inverter lithium-charging generator-misuse fuel-in-water wrong-fuel thin-cable gas-inside hot-exhaust-grass | frozen-battery coupling-not-locked flush-left-running between-vehicles auto-start",
-        "pickerelweed | coupling-not-locked moving-slide live-on-inverter battery-gas flush-left-running | hot-boiler lithium-charging generator-misuse auto-start refrigerator-off-level fuel-in-water wrong-fuel",
-        "duckweed | gas-inside cylinder-handling frozen-battery coupling-not-locked awning-springs sewage legs-used-to-lift | water-pressure heater-dry hot-tap-water blocked-flue hot-vents lithium-charging generator-misuse moving-slide cap-under-load tank-gas hot-boiler inverter-loop pump-dry refrigerator-off-level",
+        "pickerelweed | coupling-not-locked moving-slide live-on-inverter battery-gas flush-left-running | loaded-bars hot-boiler lithium-charging generator-misuse auto-start refrigerator-off-level fuel-in-water wrong-fuel",
+        "duckweed | gas-inside cylinder-handling frozen-battery coupling-not-locked awning-springs sewage legs-used-to-lift | loaded-bars water-pressure heater-dry hot-tap-water blocked-flue hot-vents lithium-charging generator-misuse moving-slide cap-under-load tank-gas hot-boiler inverter-loop pump-dry refrigerator-off-level",
         "bogbean | hot-boiler lithium-charging live-on-inverter cassette-pressure fuel-in-water wrong-fuel heater-dry thin-cable | gas-inside flames-at-pumps cylinder-handling valve-opened-fast gas-repair relighting cooking-as-heat coupling-not-locked between-vehicles tank-gas frozen-battery generator-misuse moving-slide",
         "sweetgale | hot-boiler gas-inside cooking-as-heat black-left-open too-heavy | coupling-not-locked between-vehicles legs-used-to-lift moving-slide inverter-loop generator-misuse lithium-charging refrigerator-off-level",
-        "spikerush | hot-boiler auto-start generator-misuse wrong-fuel flush-left-running moving-slide cylinder-handling lithium-charging | coupling-not-locked between-vehicles heater-dry refrigerator-off-level legs-used-to-lift",
+        "spikerush | hot-boiler auto-start generator-misuse wrong-fuel flush-left-running moving-slide cylinder-handling lithium-charging coupling-not-locked between-vehicles car-set-wrongly long-grades | loaded-bars heater-dry refrigerator-off-level legs-used-to-lift",
         "horsetail | generator-misuse wrong-fuel refrigerator-off-level coupling-not-locked heater-dry | moving-slide hot-boiler lithium-charging live-on-inverter auto-start fuel-in-water"
       })
   void aRigPrintsItsOwnCautionsAndNoneOfTheOthers(String rig, String own, String others) {
@@ -175,7 +175,7 @@ class BinderHtmlTest {
         "duckweed | black handle, black tank, gray, sewer hose, furnace, water heater, refrigerator, slide room, every slide, generator's, air condition, inverter, solar, battery switch, water pump, city water",
         "bogbean | propane, cylinder, smell gas, black handle, black tank, slide room, every slide, generator's, air condition, coupling, tow vehicle, hitch, stabilizer, jacks, range, pilot, bypass, entry steps",
         "sweetgale | coupl, hitch, trailer's, slide room, every slide, generator's, air condition, inverter, tire pressure, gvwr, protector, stabilizer, tongue, flush inlet, tow vehicle",
-        "spikerush | cylinder, trailer's, coupl, stabilizer, tongue, hitch, absorption, bypass, furnace thermostat to off. the fan runs on",
+        "spikerush | cylinder, trailer's, coupler, stabilizer, tongue, hitch, absorption, bypass, furnace thermostat to off. the fan runs on",
         "horsetail | slide room, every slide, inverter, on the pin, propane tank, protector, lithium, motorhome, the engine's tank"
       })
   void noSentenceSpeaksOfGearThatTheRigLacks(String rig, String words) {

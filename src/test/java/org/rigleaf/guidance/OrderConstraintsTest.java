@@ -41,7 +41,10 @@ class OrderConstraintsTest {
           "leave-site.dump", "dump-tanks",
           "leave-site.propane-off", "propane-off",
           "leave-site.propane-off-unless-ruled", "propane-off",
-          "leave-site.power-off", "disconnect-shore-power");
+          "leave-site.power-off", "disconnect-shore-power",
+          "leave-site.hitch", "hitch",
+          "leave-site.hook-up-car", "tow-car",
+          "level-front.unhitch", "unhitch");
 
   private static final Set<String> STRENGTHS = Set.of("must", "should", "normal", "maker");
   private static final Fields DATA = TestData.read("order.yaml");
@@ -187,7 +190,11 @@ class OrderConstraintsTest {
 
   private static List<Done> list(Guide guide, String list) {
     return switch (list) {
-      case "arrival" -> ARRIVAL.stream().flatMap(p -> steps(guide, p).stream()).toList();
+      case "arrival" ->
+          ARRIVAL.stream()
+              .flatMap(p -> steps(guide, p).stream())
+              .flatMap(s -> sent(guide, s).stream())
+              .toList();
       case "departure" ->
           steps(guide, "leave-site").stream().flatMap(s -> sent(guide, s).stream()).toList();
       default -> steps(guide, list);
