@@ -2,6 +2,7 @@ package org.rigleaf.guidance;
 
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -9,6 +10,7 @@ import org.rigleaf.rig.Climate;
 import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.rig.Road;
+import org.rigleaf.rig.Water;
 
 /**
  * What wording may ask of a rig. Most traits come free from the profile (a path that is given, a
@@ -53,6 +55,7 @@ public final class Traits {
         "furnace-on-propane",
         rig -> rig.climate().furnace().filter(f -> f.burns(Climate.FurnaceFuel.LP)).isPresent());
     all.put("pressure-water", Traits::underPressure);
+    all.put("winter-valve", Traits::winterValve);
     return all;
   }
 
@@ -137,6 +140,17 @@ public final class Traits {
 
   private static boolean vehicleKnown(Rig rig) {
     return rig.has("road.tow-vehicle") || rig.has("stay.tow-vehicle");
+  }
+
+  /** The fill valve has a position that draws from a jug of antifreeze. */
+  private static boolean winterValve(Rig rig) {
+    return rig.water()
+        .fill()
+        .flatMap(Water.Fill::valve)
+        .filter(
+            v ->
+                v.positions().stream().anyMatch(p -> p.toLowerCase(Locale.ROOT).contains("winter")))
+        .isPresent();
   }
 
   /** A tap's pressure can reach its pipes; a tank that is only poured full never meets it. */

@@ -20,6 +20,7 @@ public record Waste(
     Optional<Black> black,
     List<Gray> gray,
     Optional<Gear> outlet,
+    Optional<Macerator> macerator,
     Optional<Monitor> monitor) {
 
   static Waste read(Section s) {
@@ -28,7 +29,17 @@ public record Waste(
         s.group("black", Black::read),
         s.items("gray", "gray", "name", Gray::read),
         s.group("outlet", o -> o.gear(Letter.DRAINS)),
+        s.group("macerator", Macerator::read),
         s.group("monitor", Monitor::read));
+  }
+
+  /**
+   * The pump that grinds what the tanks hold and sends it through a thin hose; where its switch is.
+   */
+  public record Macerator(Gear gear, Optional<String> switchAt) {
+    static Macerator read(Section s) {
+      return new Macerator(s.gear(Letter.DRAINS), s.words("switch"));
+    }
   }
 
   /** Toilet kinds. */
