@@ -323,6 +323,7 @@ public final class Section {
     switch (text.get().value()) {
       case "yes", "true" -> {
         reading.traits.add(trait(key));
+        reading.texts.put(fields.pathOf(key), "yes"); // so that an item of a list can be asked
         return Answer.YES;
       }
       case "no", "false" -> {
