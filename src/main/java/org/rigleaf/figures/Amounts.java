@@ -35,6 +35,8 @@ public final class Amounts {
       case HOUR_UNIT -> hours(value);
       case DAY_UNIT -> counted(value, "day");
       case AWG -> (value == 0 ? "1/0" : number(value, 0)) + " AWG";
+      case FAHRENHEIT -> number(value, 1) + " °F";
+      case DEGREE -> number(value, 1) + "°";
       default -> number(value, decimals(value, unit)) + " " + unit.symbol();
     };
   }
@@ -54,7 +56,7 @@ public final class Amounts {
 
   private static int decimals(double value, Unit unit) {
     return switch (unit) {
-      case WATT_UNIT, WATT_HOUR, BTU_PER_HOUR, BTU, PSI, MILE_PER_HOUR, MINUTE_UNIT, DEGREE -> 0;
+      case WATT_UNIT, WATT_HOUR, BTU_PER_HOUR, BTU, PSI, MILE_PER_HOUR, MINUTE_UNIT -> 0;
       case VOLT_UNIT -> 2;
       case POUND -> Math.abs(value) < 100 ? 1 : 0;
       case INCH, GALLON -> Math.abs(value) < 1 ? 2 : 1;
@@ -74,7 +76,7 @@ public final class Amounts {
   private static String feet(double feet) {
     long inches = Math.round(feet * 12);
     String rest = inches % 12 == 0 ? "" : " " + inches % 12 + " in";
-    return inches < 12 ? inches + " in" : inches / 12 + " ft" + rest;
+    return inches < 12 ? inches + " in" : number(inches / 12, 0) + " ft" + rest;
   }
 
   /** A date: {@code 2 May 2026}. */

@@ -200,7 +200,7 @@ final class BankDay {
     if (converter.isEmpty() || (!plugged() && trip.generator().isEmpty())) {
       return Hours.evenly(0);
     }
-    double amps = in.of("converter", converter.get().output());
+    double amps = in.of("charger", converter.get().output());
     double[] shares =
         plugged()
             ? Hours.each(h -> 1)

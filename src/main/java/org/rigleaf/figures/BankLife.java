@@ -83,7 +83,7 @@ final class BankLife {
   }
 
   private static String ampsFormula(LoadItem item) {
-    return item.mains() ? "(120 V × {current} ÷ ({efficiency} × {volts}))" : "{current}";
+    return item.mains() ? "(120 V × {current} ÷ ({inverter-efficiency} × {volts}))" : "{current}";
   }
 
   /**

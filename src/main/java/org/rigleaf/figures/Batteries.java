@@ -72,9 +72,6 @@ final class Batteries {
 
   private static final double RATED_CELSIUS = 25;
 
-  /** The working of {@link #twelves}; the input is named 'bank'. */
-  static final String TWELVES = "max(1, ⌊{bank} ÷ 6 V⌋) ÷ 2";
-
   private Batteries() {}
 
   /** The house bank, if there is one. */
@@ -130,7 +127,7 @@ final class Batteries {
   /** The share of the charge that stays in the bank. */
   static double kept(Electric.Batteries bank, Inputs in) {
     String typical = lead(bank, in) ? "efficiency.charge-lead" : "efficiency.charge-lithium";
-    return in.typical("efficiency", typical);
+    return in.typical("charge-efficiency", typical);
   }
 
   /** True of a lead bank; a kind that nobody said is missing. */
@@ -211,6 +208,15 @@ final class Batteries {
       throw new IllegalArgumentException("a bank has more than 0 V");
     }
     return Math.max(1, Math.floor(bankVolts / VOLTS_OF_A_SIX)) / 2;
+  }
+
+  /** ' × 2' in the working of what counts twice on a bank of 24 V; empty where it counts once. */
+  static String timesTwelves(Electric.Batteries bank) {
+    if (!bank.voltage().known() || !bank.inSeries().known()) {
+      return "";
+    }
+    double twelves = twelves(seriesVolts(bank.voltage().value(), bank.inSeries().value()));
+    return twelves == 1 ? "" : " × " + Amounts.number(twelves, 1);
   }
 
   /** Volts of a string of equal batteries. */

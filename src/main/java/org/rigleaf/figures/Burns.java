@@ -64,7 +64,7 @@ final class Burns {
     if (furnace.isEmpty() || !trip.keeps("furnace")) {
       return Hours.evenly(0);
     }
-    double share = in.typical("efficiency", "furnace.efficiency");
+    double share = in.typical("furnace-efficiency", "furnace.efficiency");
     double most = Furnaces.output(furnace.get(), trip, in);
     double[] losses = Furnaces.losses(in.of("loss", Furnaces.LOSS), trip, in);
     return Hours.each(h -> Math.min(losses[h], most) / share);

@@ -30,7 +30,7 @@ final class DailyUse {
   private static void energy(Rig rig, Rows rows) {
     if (rig.electric().batteries().isPresent()) {
       rows.number(
-          "watts × hours of each load, summed over 24 hours",
+          "read off the ledger: watts × hours of each load, summed over 24 hours",
           in -> Hours.sum(new BankDay(Trip.offThePlug(rig), in).out()));
     }
   }
@@ -44,20 +44,29 @@ final class DailyUse {
 
   private static void uses(Rig rig, Rows rows) {
     Trip trip = Trip.stay(rig);
-    use(rows, "fresh", rig.water().fresh().isPresent(), in -> WaterDay.of(trip, in).fresh(rig));
+    boolean fresh = rig.water().fresh().isPresent();
+    use(rows, "fresh", fresh, WaterDay.freshFormula(rig), in -> WaterDay.of(trip, in).fresh(rig));
     rig.waste()
         .gray()
         .forEach(
-            g -> use(rows, "gray." + g.gear().part(), true, in -> Stores.grayFills(g, trip, in)));
+            g ->
+                use(
+                    rows,
+                    "gray." + g.gear().part(),
+                    true,
+                    Stores.grayFormula(g, rig, rows.look()),
+                    in -> Stores.grayFills(g, trip, in)));
     boolean own = WaterDay.ownTank(rig);
     boolean black = rig.waste().black().isPresent() && !own;
-    use(rows, "black", black, in -> WaterDay.of(trip, in).flushes());
-    use(rows, "toilet", own, in -> WaterDay.of(trip, in).flushes());
+    String flushed = WaterDay.flushFormula(rig);
+    use(rows, "black", black, flushed, in -> WaterDay.of(trip, in).flushes());
+    use(rows, "toilet", own, flushed, in -> WaterDay.of(trip, in).flushes());
   }
 
-  private static void use(Rows rows, String id, boolean there, Function<Inputs, double[]> day) {
+  private static void use(
+      Rows rows, String id, boolean there, String formula, Function<Inputs, double[]> day) {
     if (there) {
-      rows.number("people × habits", in -> Hours.sum(day.apply(in)), id);
+      rows.number(formula, in -> Hours.sum(day.apply(in)), id);
     }
   }
 }

@@ -31,7 +31,7 @@ record Device(String gear, List<Way> ways, Optional<LoadItem> load, Optional<Str
     PROPANE("LP"),
     BATTERY("12 V"),
     MAINS("120 V"),
-    ENGINE("rpm");
+    ENGINE("engine");
 
     private final String symbol;
 
@@ -47,7 +47,7 @@ record Device(String gear, List<Way> ways, Optional<LoadItem> load, Optional<Str
     }
 
     String formula() {
-      return needs.stream().map(n -> n.symbol).collect(Collectors.joining(" × "));
+      return needs.stream().map(n -> n.symbol).collect(Collectors.joining(" and "));
     }
   }
 

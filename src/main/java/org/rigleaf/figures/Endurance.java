@@ -20,7 +20,6 @@ final class Endurance {
       "the stay's ledger, hour by hour from 15:00, all stores full and waste tanks empty";
   private static final String USUAL_SOURCE =
       "the same ledger without any hook-up, low and high 60/80 F and 25/45 F";
-  private static final String HOURLY = "hour by hour, until the floor or the brim";
 
   /** Midnights that are worked out at most: two weeks. */
   private static final int MOST_NIGHTS = 14;
@@ -40,7 +39,10 @@ final class Endurance {
           .rows(
               (rig, rows) ->
                   kinds(rig, Stores.Kind::water)
-                      .forEach(k -> rows.value(HOURLY, in -> length(run(k, rig, in)), k.id())));
+                      .forEach(
+                          k ->
+                              rows.value(
+                                  hourly(k.waste()), in -> length(run(k, rig, in)), k.id())));
 
   static final Entry TWO_THIRDS =
       Entry.of("tank.black.two-thirds", DAY_UNIT, SECOND_DERIVATION, SOURCE)
@@ -48,7 +50,11 @@ final class Endurance {
               (rig, rows) ->
                   rig.waste()
                       .black()
-                      .ifPresent(b -> rows.value(HOURLY, in -> length(twoThirds(b, rig, in)))));
+                      .ifPresent(
+                          b ->
+                              rows.value(
+                                  "read off the ledger, hour by hour, until it is two thirds full",
+                                  in -> length(twoThirds(b, rig, in)))));
 
   static final Entry LP_DAYS = days("lp.days", "lp");
   static final Entry FUEL_DAYS = days("fuel.days", "fuel");
@@ -97,6 +103,11 @@ final class Endurance {
     return Ledger.of(Stores.black(tank, 1 / 3.0, Trip.stay(rig), in));
   }
 
+  private static String hourly(boolean waste) {
+    String end = waste ? "until it is full" : "down to what must stay in it";
+    return "read off the ledger, hour by hour, " + end;
+  }
+
   private static Value length(Ledger ledger) {
     OptionalDouble days = ledger.days();
     return days.isPresent()
@@ -109,13 +120,13 @@ final class Endurance {
         .rows(
             (rig, rows) ->
                 kinds(rig, k -> k.id().equals(store))
-                    .forEach(k -> rows.value(HOURLY, in -> length(run(k, rig, in)))));
+                    .forEach(k -> rows.value(hourly(k.waste()), in -> length(run(k, rig, in)))));
   }
 
   private static void night(Rig rig, Rows rows) {
     for (Stores.Kind bank : kinds(rig, k -> k.id().equals("bank"))) {
       rows.number(
-          "100 × least of the first night ÷ {energy}",
+          "100 × least charge of the first night, read off the ledger, ÷ {energy}",
           in -> 100 * run(bank, rig, in).leastOfFirstNight() / in.of("energy", Batteries.ENERGY));
     }
   }
@@ -126,7 +137,7 @@ final class Endurance {
       for (int hour = 0; hour <= Hours.DAY; hour++) {
         int entry = hour;
         rows.number(
-            "100 × charge at the end of the hour ÷ {energy}",
+            "100 × charge " + hour + " hours after 15:00, read off the ledger, ÷ {energy}",
             in ->
                 100
                     * run(bank, Trip.offThePlug(rig), in).level()[entry]
@@ -143,7 +154,7 @@ final class Endurance {
       for (int n = 1; n <= shown; n++) {
         int midnight = n;
         rows.number(
-            "100 × what it holds at midnight ÷ what it can hold",
+            "100 × what it holds at midnight " + n + ", read off the ledger, ÷ what it can hold",
             in -> percent(kind, run(kind, rig, in), midnight),
             Integer.toString(n),
             kind.id());
@@ -165,7 +176,11 @@ final class Endurance {
   private static void usual(Stores.Kind kind, Rig rig, Trip.Night night, Rows rows) {
     for (int people : Trip.PARTIES) {
       Trip trip = Trip.usual(rig, people, night);
-      rows.value(HOURLY, in -> length(run(kind, trip, in)), kind.id(), Integer.toString(people));
+      rows.value(
+          hourly(kind.waste()),
+          in -> length(run(kind, trip, in)),
+          kind.id(),
+          Integer.toString(people));
     }
   }
 }

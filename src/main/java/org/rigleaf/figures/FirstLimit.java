@@ -64,7 +64,7 @@ final class FirstLimit {
     List<Stores.Kind> kinds = Stores.of(rig).stream().filter(which).toList();
     if (!kinds.isEmpty()) {
       rows.value(
-          "the least of the days of all stores",
+          "the least of the days of all stores, read off the ledger",
           in ->
               first(kinds, Trip.stay(rig), in)
                   .map(value)
@@ -84,7 +84,7 @@ final class FirstLimit {
     for (String what : candidates(rig)) {
       if (days(kinds, stay.giving(what), look) > before.get().days()) {
         rows.number(
-            "days without it − days with it",
+            "days without it − days with it, both read off the ledger",
             in -> days(kinds, stay.giving(what), in) - days(kinds, stay, in),
             what);
       }

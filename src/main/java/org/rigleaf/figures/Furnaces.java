@@ -49,7 +49,14 @@ final class Furnaces {
               PERCENT_SHARE,
               HOUSE_ASSUMPTION,
               "mean loss of the day's 24 hours over the output; the day by its low and high")
-          .rows((rig, rows) -> duty(rig, rows, "mean of the 24 hours", h -> h.mean()));
+          .rows(
+              (rig, rows) ->
+                  duty(
+                      rig,
+                      rows,
+                      "the mean over 24 hours of max(0, {inside} − outside), outside from {low} to"
+                          + " {high},",
+                      Heat::mean));
 
   static final Entry WORST =
       Entry.of(
@@ -57,7 +64,7 @@ final class Furnaces {
               PERCENT_SHARE,
               HOUSE_ASSUMPTION,
               "loss at the low, at 05:00, over the output")
-          .rows((rig, rows) -> duty(rig, rows, "at 05:00", h -> h.worst()));
+          .rows((rig, rows) -> duty(rig, rows, "max(0, {inside} − {low})", Heat::worst));
 
   static final List<Entry> ENTRIES = List.of(LOSS, OUTPUT, DUTY, WORST);
 
@@ -104,9 +111,9 @@ final class Furnaces {
     for (Climate.Furnace f : furnace(rig).stream().toList()) {
       Fact elevation = Trip.fact(rig, Stay::elevation, "place.elevation", Unit.FOOT);
       boolean thin = gas(f) && elevation.known() && elevation.value() > FULL_UP_TO_FEET;
-      String rated = f.output().known() ? "{output}" : "{input} × {efficiency}";
+      String rated = f.output().known() ? "{output}" : "{input} × {furnace-efficiency}";
       rows.number(
-          rated + (thin ? " × (1 − 0.04 × {elevation} ÷ 1000)" : ""),
+          rated + (thin ? " × (1 − 0.04 × {elevation} ÷ 1,000 ft)" : ""),
           in -> rated(f, in) * (gas(f) ? thinAirShare(in.of("elevation", elevation)) : 1));
     }
   }
@@ -119,7 +126,7 @@ final class Furnaces {
   static double rated(Climate.Furnace f, Inputs in) {
     return f.output().known()
         ? in.of("output", f.output())
-        : in.of("input", f.input()) * in.typical("efficiency", "furnace.efficiency");
+        : in.of("input", f.input()) * in.typical("furnace-efficiency", "furnace.efficiency");
   }
 
   /** Btu an hour into the room on this trip. */
@@ -131,15 +138,13 @@ final class Furnaces {
   private record Heat(double mean, double worst) {}
 
   private static void duty(
-      Rig rig, Rows rows, String when, java.util.function.ToDoubleFunction<Heat> which) {
+      Rig rig, Rows rows, String degrees, java.util.function.ToDoubleFunction<Heat> which) {
     Trip trip = Trip.stay(rig);
     furnace(rig)
         .ifPresent(
             f ->
                 rows.number(
-                    "100 × {loss} × ({inside} − outside by {low} and {high}), "
-                        + when
-                        + ", ÷ {furnace}",
+                    "100 × {loss} × " + degrees + " ÷ {furnace}",
                     in -> {
                       double loss = in.of("loss", LOSS);
                       double worst = loss * Math.max(0, trip.inside(in) - trip.low(in));

@@ -45,7 +45,7 @@ final class GeneratorDay {
       rows.value("{current} ≤ 0", in -> never(in));
     } else {
       rows.number(
-          "{day} ÷ ({efficiency} × {current} × {volts})",
+          "{day} ÷ ({charge-efficiency} × {current} × {volts})",
           in ->
               rechargeHours(
                   in.of("day", DailyUse.ENERGY),

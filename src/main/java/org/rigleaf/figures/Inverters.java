@@ -30,13 +30,13 @@ final class Inverters {
 
   private static void current(Rig rig, Electric.Batteries bank, Rows rows) {
     boolean lithium = bank.type().filter(Electric.Chemistry.LITHIUM::equals).isPresent();
-    String low = (lithium ? "12.0 V" : "10.5 V") + " × " + Batteries.TWELVES;
+    String low = (lithium ? "12.0 V" : "10.5 V") + Batteries.timesTwelves(bank);
     rig.electric()
         .inverter()
         .ifPresent(
             i ->
                 rows.number(
-                    "{output} ÷ ({efficiency} × " + low + ")",
+                    "{output} ÷ ({inverter-efficiency} × " + low + ")",
                     in ->
                         bankAmps(
                             in.of("output", i.output()),
@@ -46,7 +46,7 @@ final class Inverters {
 
   /** The share of the bank's power that comes out as 120 V. */
   static double efficiency(Electric.Inverter inverter, Inputs in) {
-    return in.of("efficiency", inverter.efficiency(), "inverter.efficiency");
+    return in.of("inverter-efficiency", inverter.efficiency(), "inverter.efficiency");
   }
 
   /** Volts of a low bank under load, by its nominal volts. */

@@ -141,6 +141,13 @@ record LoadTable(
         .toList();
   }
 
+  /** Sets of one load each, in the order of the profile. */
+  List<Integer> inOrder(List<Integer> ones) {
+    return ones.stream()
+        .sorted(Comparator.comparingInt(one -> loads.indexOf(items(one).get(0))))
+        .toList();
+  }
+
   /** The sum of what is always on and a set, in symbols. */
   String sum(int set) {
     return Stream.concat(always.stream(), items(set).stream())

@@ -139,7 +139,7 @@ final class Loads {
     }
     if (item.converter()) {
       double volts = in.typical("converter-volts", CONVERTER_VOLTAGE) * twelves(rig, in);
-      return converterWatts(draws, volts, in.typical("efficiency", CONVERTER_EFFICIENCY));
+      return converterWatts(draws, volts, in.typical("converter-efficiency", CONVERTER_EFFICIENCY));
     }
     return draws * volts(item, rig, in);
   }
@@ -151,7 +151,7 @@ final class Loads {
       return draws;
     }
     return item.converter()
-        ? draws + " × {converter-volts}" + twelvesFormula(rig) + " ÷ {efficiency}"
+        ? draws + " × {converter-volts}" + twelvesFormula(rig) + " ÷ {converter-efficiency}"
         : draws + " × " + voltsFormula(item, rig);
   }
 
@@ -203,7 +203,7 @@ final class Loads {
   }
 
   private static String twelvesFormula(Rig rig) {
-    return Batteries.bank(rig).isPresent() ? " × " + Batteries.TWELVES : "";
+    return Batteries.bank(rig).map(Batteries::timesTwelves).orElse("");
   }
 
   /** Watts a converter takes at 120 V while it gives its full amperes to the bank. */

@@ -142,7 +142,8 @@ final class Recharge {
 
   private static String formula(double target, boolean taper, double floor) {
     String rise = target == 1 ? "(1 − " + FLOOR + ")" : "(0.80 − " + FLOOR + ")";
-    String bulk = (floor > target ? "0" : rise) + " × {capacity} ÷ ({efficiency} × {current})";
+    String bulk =
+        (floor > target ? "0" : rise) + " × {capacity} ÷ ({charge-efficiency} × {current})";
     return taper ? bulk + " + " + taperFormula(floor) : bulk;
   }
 

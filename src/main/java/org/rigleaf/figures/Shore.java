@@ -55,7 +55,8 @@ final class Shore {
               "cord.<a>.drop",
               PERCENT_SHARE,
               PUBLISHED,
-              "ASTM B258 wire, IEC 60028 copper at 75 °C, stranded 2 % more; out and back, one leg")
+              "ASTM B258 wire, IEC 60028 copper at 75 °C, stranded 2 % more: Ω for 1,000 ft; out and"
+                  + " back, one leg")
           .rows(Shore::drops);
 
   static final Entry LEFT_120 =
@@ -93,10 +94,18 @@ final class Shore {
         .filter(c -> !c.isEmpty())
         .ifPresent(
             cords -> {
-              String ends = cords.size() == 1 ? "" : " + {length-2} × Ω({gauge-2})";
-              String formula = "2 × {amps} × ({length} × Ω({gauge})" + ends + ") / 120 V";
+              String ends = cords.size() == 1 ? "" : " + {length-2} × " + ohms(cords.get(1), "-2");
+              String wire = "({length} × " + ohms(cords.get(0), "") + ends + ")";
+              String formula = "100 × 2 × {amps} × " + wire + " ÷ 1,000 ft ÷ 120 V";
               eachPlug(formula, (p, in) -> drop(p, cords, in)).accept(rig, rows);
             });
+  }
+
+  /** Ohms of 1,000 ft of a cord's wire. */
+  private static String ohms(Electric.Cord cord, String mark) {
+    String ohms =
+        cord.gauge().known() ? Amounts.number(strandedOhmsPer1000Ft(cord.gauge().value()), 3) : "";
+    return ohms + " Ω ({gauge" + mark + "})";
   }
 
   private static List<Electric.Cord> cords(Electric.Shore shore) {
@@ -116,7 +125,7 @@ final class Shore {
   }
 
   private static void left(double postVolts, Rig rig, Rows rows) {
-    String formula = Math.round(postVolts) + " V − 120 V × {drop} / 100";
+    String formula = Math.round(postVolts) + " V − 120 V × {drop} ÷ 100";
     Plug.of(rig).stream()
         .filter(p -> !cords(p.shore()).isEmpty())
         .forEach(

@@ -89,7 +89,11 @@ final class Stores {
         tank.gear().id(),
         true,
         (trip, in) ->
-            Store.room(in.of("gray", tank.holds()), 0, 0, sewer(trip, grayFills(tank, trip, in))));
+            Store.room(
+                in.of("gray-" + tank.gear().part(), tank.holds()),
+                0,
+                0,
+                sewer(trip, grayFills(tank, trip, in))));
   }
 
   /** What runs into a gray tank by the hour. */
@@ -98,6 +102,22 @@ final class Stores {
     return Hours.plus(
         Hours.times(day.washing(), share(tank, Waste.Drain.KITCHEN, trip.rig(), in)),
         Hours.times(day.showers(), share(tank, Waste.Drain.BATH, trip.rig(), in)));
+  }
+
+  /** The same in symbols. */
+  static String grayFormula(Waste.Gray tank, Rig rig, Inputs look) {
+    return WaterDay.ofParty(
+        part(tank, Waste.Drain.KITCHEN, "{washing}", rig, look),
+        part(tank, Waste.Drain.BATH, WaterDay.showersFormula(rig), rig, look));
+  }
+
+  private static String part(
+      Waste.Gray tank, Waste.Drain drain, String gallons, Rig rig, Inputs look) {
+    double share = share(tank, drain, rig, look);
+    if (share == 0 || gallons.isEmpty()) {
+      return "";
+    }
+    return share == 1 ? gallons : gallons + " ÷ " + Math.round(1 / share);
   }
 
   /** A single tank of which nobody said what drains to it takes all; two alike share. */

@@ -23,8 +23,8 @@ import org.rigleaf.source.Unit;
  */
 final class Sun {
   private static final String SOURCE =
-      "FAO Irrigation and Drainage Paper 56, equations 21 to 25, 34 and 35; kWh/m2 are peak-sun"
-          + " hours";
+      "FAO Irrigation and Drainage Paper 56, equations 21 to 25, 34 and 35; Ra is the sunshine above"
+          + " the air, MJ/m2 a day; kWh/m2 are peak-sun hours";
 
   static final Entry MONTH =
       Entry.of("sun.<month>", WATT_HOUR, PUBLISHED, SOURCE)
@@ -85,14 +85,14 @@ final class Sun {
       ToDoubleFunction<Inputs> share,
       String... parts) {
     int day = dayOfYear(month);
+    String times = Batteries.bank(rig).map(Batteries::timesTwelves).orElse("");
     boolean pwm = solar.controller().filter(Electric.Controller.PWM::equals).isPresent();
     String formula =
-        "Ra({latitude}, J = "
-            + day
-            + ") × (0.25 + 0.50 × "
+        above(rig, day, rows.look())
+            + " × (0.25 + 0.50 × "
             + shareText
             + ") ÷ 3.6 × {panels} × {watts} × {system}"
-            + (pwm ? " × min(1, 13.6 V × " + Batteries.TWELVES + " ÷ {vmp})" : "");
+            + (pwm ? " × min(1, 13.6 V" + times + " ÷ {vmp})" : "");
     rows.number(
         formula,
         in ->
@@ -102,6 +102,14 @@ final class Sun {
                 * in.typical("system", "solar.system-factor")
                 * controllerShare(solar, in),
         parts);
+  }
+
+  /** The sunshine above the air, with its number where it has one. */
+  private static String above(Rig rig, int day, Inputs look) {
+    double latitude = latitude(rig, look);
+    String number =
+        look.missing().isEmpty() ? Amounts.number(extraterrestrialMj(latitude, day), 2) : "";
+    return "Ra " + number + " (day " + day + " at {latitude})";
   }
 
   private static double latitude(Rig rig, Inputs in) {

@@ -1,6 +1,6 @@
 package org.rigleaf.figures;
 
-import static org.rigleaf.figures.Check.PUBLISHED;
+import static org.rigleaf.figures.Check.INDEPENDENT_PROGRAM;
 import static org.rigleaf.source.Unit.POUND;
 
 import java.util.ArrayList;
@@ -19,7 +19,7 @@ final class Tanks {
       Entry.of(
               "tank.<id>.weight",
               POUND,
-              PUBLISHED,
+              INDEPENDENT_PROGRAM,
               "49 CFR 571.110 S9.3: 8.3 lb a gallon, as on the weight label")
           .each(
               "{holds} × 8.3 lb/gal",

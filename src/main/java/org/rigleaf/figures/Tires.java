@@ -1,6 +1,7 @@
 package org.rigleaf.figures;
 
 import static org.rigleaf.figures.Check.HOUSE_ASSUMPTION;
+import static org.rigleaf.figures.Check.INDEPENDENT_PROGRAM;
 import static org.rigleaf.figures.Check.PUBLISHED;
 import static org.rigleaf.source.Unit.MILE;
 import static org.rigleaf.source.Unit.MILE_PER_HOUR;
@@ -24,7 +25,7 @@ public final class Tires {
       Entry.of(
               "tire.<n>.age",
               YEAR_UNIT,
-              PUBLISHED,
+              INDEPENDENT_PROGRAM,
               "49 CFR 574.5(b)(3): the Sunday that opens the week of the date code")
           .rows(Tires::ages);
 

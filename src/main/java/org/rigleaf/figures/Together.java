@@ -77,10 +77,11 @@ final class Together {
         rows,
         hot,
         table -> {
-          int rest = bigSets(table).size() - MOST_SETS;
+          int all = bigSets(table).size();
+          int rest = all - MOST_SETS;
           if (rest > 0) {
             rows.number(
-                "n − " + MOST_SETS,
+                all + " − " + MOST_SETS,
                 in -> {
                   LoadTable.of(table.source(), hot, in);
                   return rest;
@@ -125,7 +126,7 @@ final class Together {
         rows,
         false,
         table -> {
-          List<Integer> ones = table.search().never();
+          List<Integer> ones = table.inOrder(table.search().never());
           if (!ones.isEmpty()) {
             int all = ones.stream().mapToInt(Integer::intValue).sum();
             String formula = ones.stream().map(table::tooMuch).collect(Collectors.joining("; "));

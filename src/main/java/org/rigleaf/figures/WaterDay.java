@@ -1,5 +1,7 @@
 package org.rigleaf.figures;
 
+import java.util.List;
+import java.util.stream.Stream;
 import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.rig.Stay;
@@ -95,6 +97,29 @@ record WaterDay(double[] drinking, double[] washing, double[] showers, double[] 
         .flatMap(Waste.Toilet::kind)
         .filter(k -> k == Waste.ToiletKind.CASSETTE || k == Waste.ToiletKind.PORTABLE)
         .isPresent();
+  }
+
+  /** The gallons of a person's showers, in symbols; empty where there are none. */
+  static String showersFormula(Rig rig) {
+    return hasShower(rig) ? "{showers} × {minutes} × {flow}" : "";
+  }
+
+  /** What a party flushes, in symbols. */
+  static String flushFormula(Rig rig) {
+    return flushes(rig) ? "{people} × {flushes} × {flush}" : "0";
+  }
+
+  /** What the fresh tank gives, in symbols. */
+  static String freshFormula(Rig rig) {
+    String flushed = flushesFresh(rig) ? "{flushes} × {flush}" : "";
+    return ofParty("{drinking}", "{washing}", showersFormula(rig), flushed);
+  }
+
+  /** People times the sum of what each takes. */
+  static String ofParty(String... each) {
+    List<String> terms = Stream.of(each).filter(s -> !s.isEmpty()).toList();
+    String sum = String.join(" + ", terms);
+    return terms.isEmpty() ? "0" : "{people} × " + (terms.size() == 1 ? sum : "(" + sum + ")");
   }
 
   /** What the fresh tank or the site's tap gives. */

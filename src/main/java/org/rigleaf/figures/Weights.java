@@ -1,6 +1,7 @@
 package org.rigleaf.figures;
 
 import static org.rigleaf.figures.Check.PUBLISHED;
+import static org.rigleaf.figures.Check.SECOND_DERIVATION;
 import static org.rigleaf.source.Unit.POUND;
 
 import java.util.List;
@@ -17,7 +18,7 @@ public final class Weights {
       Entry.of(
               "weight.cargo",
               POUND,
-              PUBLISHED,
+              SECOND_DERIVATION,
               "the label; else 49 CFR 571.110: GVWR less unloaded weight, which full propane is"
                   + " part of (S9.3.2)")
           .rows((rig, rows) -> rows.number(cargoFormula(rig), in -> cargo(rig, in)));

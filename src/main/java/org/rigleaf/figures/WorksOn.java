@@ -36,7 +36,7 @@ final class WorksOn {
     Device.of(rig).forEach(d -> once.putIfAbsent(d.part(), d));
     for (Device device : once.values()) {
       String formula =
-          device.ways().stream().map(Device.Way::formula).collect(Collectors.joining(" + "));
+          device.ways().stream().map(Device.Way::formula).collect(Collectors.joining(", or "));
       for (State state : State.of(rig)) {
         rows.value(
             formula, in -> new Value.Word(works(device, state, in)), device.part(), state.id());

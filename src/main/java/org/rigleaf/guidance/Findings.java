@@ -74,7 +74,7 @@ public final class Findings {
                         ? Run.text(values.get(r.key()))
                         : r)
             .toList();
-    found.add(new Finding(id, about, text.severity(), new Words(runs)));
+    found.add(new Finding(id, about, text.severity(), text.topic(), new Words(runs)));
   }
 
   private void kit(String path) {

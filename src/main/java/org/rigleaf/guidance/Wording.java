@@ -41,7 +41,8 @@ public final class Wording {
     private static final Entry NONE = new Entry("", "");
   }
 
-  record ConditionalFinding(String severity, TextTemplate text) {}
+  /** What a finding says, and the topic at whose head it stands, if at one. */
+  record ConditionalFinding(String severity, String topic, TextTemplate text) {}
 
   /** The English wording. */
   public static Wording english() {
@@ -62,9 +63,9 @@ public final class Wording {
     w.each("figures.yaml", w.figures, (id, e, c) -> entry(e, "title", "meaning"));
     w.each("typical.yaml", w.typical, (id, e, c) -> entry(e, "title", "look"));
     w.each("gear.yaml", w.gear, (id, e, c) -> w.gearEntry(id, e));
-    w.each("findings.yaml", w.findings, (id, e, c) -> finding(e, c));
     w.each("sections.yaml", w.sections, (id, e, c) -> TopicText.SectionText.read(id, e));
     w.each("topics.yaml", w.topics, TopicText::read);
+    w.each("findings.yaml", w.findings, (id, e, c) -> w.finding(e, c));
     Fields phrases = w.file("phrases.yaml");
     phrases.keys().forEach(k -> phrases.text(k).ifPresent(t -> w.phrases.put(k, t.value())));
     if (!w.check.problems.none()) {
@@ -88,10 +89,16 @@ public final class Wording {
     return entry;
   }
 
-  private static ConditionalFinding finding(Fields e, WordingCheck check) {
+  private ConditionalFinding finding(Fields e, WordingCheck check) {
+    Optional<Node.Text> topic = e.text("topic");
+    topic
+        .filter(t -> !topics.containsKey(t.value()))
+        .ifPresent(
+            t -> check.problem(t.at(), "topic", "no topic '" + t.value() + "'", "see topics.yaml"));
     ConditionalFinding finding =
         new ConditionalFinding(
             e.text("severity").map(Node.Text::value).orElse("attention"),
+            topic.map(Node.Text::value).orElse(""),
             TextTemplate.read(e, "text", check));
     e.finish();
     return finding;

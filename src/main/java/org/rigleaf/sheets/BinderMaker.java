@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.rigleaf.figures.Amounts;
 import org.rigleaf.figures.Figure;
 import org.rigleaf.figures.Figures;
@@ -24,6 +25,7 @@ public final class BinderMaker {
   private final Figures figures;
   private final Wording wording;
   private final Guide guide;
+  private final List<Finding> found;
   private final Labels labels;
   private final TableBlocks tables;
   private final NumberBlocks numbers;
@@ -36,6 +38,7 @@ public final class BinderMaker {
     this.figures = figures;
     this.wording = wording;
     this.guide = new Guide(rig, figures, wording, cautionTopics);
+    this.found = Findings.of(rig, figures, wording, guide);
     this.labels = new Labels(rig, wording, guide.filler(), guide.places());
     this.tables = new TableBlocks(figures, labels);
     this.numbers = new NumberBlocks(figures, wording, labels);
@@ -95,7 +98,11 @@ public final class BinderMaker {
     List<Topic> topics = new ArrayList<>();
     Map<String, Integer> counted = new HashMap<>();
     for (TopicText text : wording.topics()) {
-      List<Block> blocks = text.shows().stream().<Block>flatMap(s -> blocks(s).stream()).toList();
+      List<Block> blocks =
+          Stream.concat(
+                  foundHere(text.id()).stream(),
+                  text.shows().stream().<Block>flatMap(s -> blocks(s).stream()))
+              .toList();
       boolean lines =
           text.emergency() && blocks.stream().noneMatch(ProcedureBlock.class::isInstance);
       if (!blocks.isEmpty() && !lines) { // no emergency is lines to fill in alone
@@ -135,10 +142,7 @@ public final class BinderMaker {
         List.of("limit-1", "limit-2", "limit-3").stream()
             .map(k -> Words.of(wording.phrase(k)))
             .toList();
-    List<Finding> urgent =
-        Findings.of(rig, figures, wording, guide).stream()
-            .filter(f -> f.severity().equals("safety"))
-            .toList();
+    List<Finding> urgent = found.stream().filter(f -> f.severity().equals("safety")).toList();
     String keeper = rig.contacts().stream().findFirst().flatMap(c -> c.name()).orElse("");
     String reader = wording.phrase("reader", Map.of("rig", rig.identity().name()));
     return new Cover(wording.phrase("binder-for"), reader, keeper, lines, limits, urgent);
@@ -207,8 +211,15 @@ public final class BinderMaker {
     return cautions.isEmpty() ? List.of() : List.of(new CautionsBlock("", cautions));
   }
 
+  /** What needs attention, at the head of the topic that it concerns. */
+  private List<Block> foundHere(String topic) {
+    List<Finding> here = found.stream().filter(f -> f.topic().equals(topic)).toList();
+    return here.isEmpty()
+        ? List.of()
+        : List.of(new FindingsBlock(wording.phrase("found-here"), here));
+  }
+
   private List<Block> findings(String title) {
-    List<Finding> found = Findings.of(rig, figures, wording, guide);
     return found.isEmpty() ? List.of() : List.of(new FindingsBlock(title, found));
   }
 

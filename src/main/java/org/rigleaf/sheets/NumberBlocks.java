@@ -12,6 +12,7 @@ import org.rigleaf.figures.Entry;
 import org.rigleaf.figures.Figure;
 import org.rigleaf.figures.Figures;
 import org.rigleaf.figures.Input;
+import org.rigleaf.figures.Value;
 import org.rigleaf.guidance.Run;
 import org.rigleaf.guidance.Wording;
 import org.rigleaf.guidance.Words;
@@ -96,9 +97,31 @@ public final class NumberBlocks {
               : "";
       text = text.replace("{" + in.name() + "}", Amounts.text(in.value(), in.unit()) + letter);
     }
-    List<Run> runs = new ArrayList<>(List.of(Run.text(text + " = ")));
-    runs.addAll(labels.value(figure).runs());
+    return around(figure, text);
+  }
+
+  /** A number after its working; a word, loads and a bare fact before it. */
+  private Words around(Figure figure, String text) {
+    List<Run> runs = new ArrayList<>(labels.value(figure).runs());
+    boolean number = figure.value() instanceof Value.Number || figure.value() instanceof Value.Day;
+    if (!number) {
+      runs.add(Run.text(" (" + text + ")"));
+    } else if (isFact(figure)) {
+      boolean given = figure.assumes().isEmpty();
+      String origin = wording.phrase(given ? "working-given" : "working-typical");
+      runs.add(Run.text(" (" + origin + ")"));
+    } else if (!figure.formula().equals(new Words(runs).plain())) {
+      runs.add(0, Run.text(text + " = "));
+    }
     return new Words(runs);
+  }
+
+  /** True if the figure is one fact as it stands. */
+  private static boolean isFact(Figure figure) {
+    return figure.inputs().size() == 1
+        && figure.inputs().get(0) instanceof Input.OfFact fact
+        && figure.formula().equals("{" + fact.name() + "}")
+        && figure.unit() == fact.unit();
   }
 
   /** The typical values this rig's figures lean on, with the place to look. */

@@ -32,14 +32,24 @@ public final class Printed {
     return new String(files(rig).get("binder.html"), StandardCharsets.UTF_8);
   }
 
+  /** The figures as JSON. */
+  public static String figures(String rig) {
+    return new String(files(rig).get("figures.json"), StandardCharsets.UTF_8);
+  }
+
   private static Map<String, byte[]> files(String rig) {
     return DONE.computeIfAbsent(rig, Printed::print);
   }
 
   /** Prints once more, whatever was printed before. */
   public static Map<String, byte[]> print(String rig) {
+    return of(path(rig));
+  }
+
+  /** Where the profile of a demo rig or the smallest profile stands. */
+  static Path path(String rig) {
     Path demo = Path.of("rig-profiles", rig + ".yaml");
-    return of(Files.exists(demo) ? demo : Path.of("src/test/resources/profiles", rig + ".yaml"));
+    return Files.exists(demo) ? demo : Path.of("src/test/resources/profiles", rig + ".yaml");
   }
 
   /** Prints a profile. */

@@ -356,4 +356,39 @@ class BalanceTest {
           1e-6);
     }
   }
+
+  @Test
+  void whatTheMarginsAllowPutOverTheAxlesUsesThemUp() {
+    // limiting case: the axles are 961.964286 lb each below their rating (worked above), the load
+    // right over their middle is shared by both and leaves the hitch alone
+    String full = more(2 * 961.964286);
+    assertEquals(0, number(rig(full), "axle.1.margin"), 1e-5);
+    assertEquals(0, number(rig(full), "axle.2.margin"), 1e-5);
+    assertEquals(734.928571, number(rig(full), "hitch.weight"), 1e-6);
+    String tires = more(2 * 1061.964286);
+    assertEquals(0, number(rig(tires), "tire.1.margin"), 1e-5);
+    assertEquals(0, number(rig(tires), "tire.2.margin"), 1e-5);
+  }
+
+  private static String more(double pounds) {
+    String sand = "cargo: [{what: sand, weight: " + pounds + " lb, at: inside 14 ft}, ";
+    return TRAILER.replace("cargo: [", sand);
+  }
+
+  @Test
+  void aTrailerLoadedWithItsCargoWeighsItsRating() {
+    // second derivation, over the axles: with all its cargo aboard, water part of it, hitch and
+    // axles together carry the 7,000 lb of the rating
+    String rated = TRAILER.replace("weights: {", "weights: {gvwr: 7000 lb, ");
+    double cargo = number(rig(rated), "weight.cargo");
+    double aboard = 140 + 70 + 415 + 166; // bikes, tools, 50 gal and half of 40 gal
+    String sand = "cargo: [{what: sand, weight: " + (cargo - aboard) + " lb, at: inside 9 ft}, ";
+    Figures figures = rig(rated.replace("cargo: [", sand));
+    double all =
+        number(figures, "hitch.weight")
+            + number(figures, "axle.1.load")
+            + number(figures, "axle.2.load");
+    assertEquals(7000, all, 1e-6);
+    assertEquals(0, number(figures, "weight.margin"), 1e-6);
+  }
 }

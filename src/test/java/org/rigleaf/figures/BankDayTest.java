@@ -237,4 +237,32 @@ class BankDayTest {
     assertEquals(1200 - 600 * 0.9633333, store.floor(), 1e-3);
     assertEquals(Set.of(), in.missing());
   }
+
+  @Test
+  void anEvenDrawLowersTheChargeOnAStraightLine() {
+    // closed form: 6.25 of 2,500 Wh an hour, a quarter of a per cent
+    Figures figures = of("", "", "");
+    for (int hour = 0; hour <= 24; hour++) {
+      double charge = figures.find("bank.hour." + hour).orElseThrow().number();
+      assertEquals(100 - 0.25 * hour, charge, 1e-9);
+    }
+    assertEquals(Set.of(), figures.missing("bank.hour.25"));
+  }
+
+  @Test
+  void whatADayTakesIsWhatTheBankLosesInADay() {
+    // conservation: the hours of the first day, with loads of every kind and nothing that charges
+    Figures figures =
+        of(
+            "",
+            ", inverter: {output: 1000 W, feeds: [Television]}, loads: [{name: Lights, on: 12 V,"
+                + " draws: 30 W, runs: 5 h}, {name: Fan, on: 12 V, draws: 2 A, runs: 3 h, when:"
+                + " night}, {name: Television, on: 120 V, draws: 80 W, runs: 2 h}]",
+            "climate: {refrigerator: {kind: compressor}}");
+    double before = figures.find("bank.hour.0").orElseThrow().number();
+    double after = figures.find("bank.hour.24").orElseThrow().number();
+    assertEquals(100, before, 1e-9);
+    double lost = (before - after) / 100 * 2500;
+    assertEquals(lost, figures.find("day.energy").orElseThrow().number(), 1e-9);
+  }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Set;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 import org.rigleaf.TestRigs;
 
@@ -27,7 +28,7 @@ class BatteriesTest {
 
   @Test
   void fourSixVoltBatteriesOf225AmpHoursMakeTwelveVoltsAndFivePointFourKilowattHours() {
-    // check-values 5: 2S2P gives 12 V, 450 Ah, 5.40 kWh (CALC, by definition)
+    // 2S2P gives 12 V, 450 Ah, 5.40 kWh (CALC, by definition)
     Figures figures =
         bank("type: agm, each: {voltage: 6 V, capacity: 225 Ah}, in-series: 2, strings: 2", "");
     assertEquals(12, number(figures, "bank.voltage"), EXACT);
@@ -37,7 +38,8 @@ class BatteriesTest {
 
   @Test
   void atFreezingALeadBatteryHolds85PercentAndAt40CelsiusNoMoreThanAll() {
-    // check-values 5: 0.006 a degree C gives 85 % at 0 C (CALC on a seen rule); the same rule's
+    // 0.006 a degree C (velapower.com/support, SEEN) gives 85 % at 0 C (CALC on a seen rule); the
+    // same rule's
     // 109 % at 40 C is cut at all of it
     assertEquals(0.85, Batteries.coldShare(0), EXACT);
     assertEquals(1, Batteries.coldShare(40), EXACT);
@@ -48,7 +50,7 @@ class BatteriesTest {
 
   @Test
   void halfOfALeadBankAndEightTenthsOfALithiumBankAreUsableWithoutAStay() {
-    // common practice (check-values 19: recharge lead at 50 %); 12 x 100 x 0.5, 12.8 x 300 x 0.8
+    // common practice (recharge lead at 50 %); 12 x 100 x 0.5, 12.8 x 300 x 0.8
     Figures lead =
         bank("type: agm, each: {voltage: 12 V, capacity: 100 Ah}, in-series: 1, strings: 1", "");
     Figures lithium =
@@ -110,7 +112,7 @@ class BatteriesTest {
 
   @Test
   void aRestedFloodedBankReads12Point65VoltsFullAndTwiceThatIn24Volts() {
-    // check-values 5: table credited to BCI (SEEN-2), as printed
+    // studylib.net/doc/18054160, table credited to BCI (SEEN-2), as printed
     Figures twelve = bank(FLOODED, "");
     String[] percents = {"100", "75", "50", "25", "0"};
     double[] printed = {12.65, 12.45, 12.24, 12.06, 11.89};
@@ -127,5 +129,28 @@ class BatteriesTest {
     assertTrue(bank(FLOODED.replace("flooded lead-acid", "gel"), "").find("rest.50").isEmpty());
     assertTrue(bank(FLOODED.replace("flooded lead-acid", "lithium"), "").find("rest.50").isEmpty());
     assertThrows(IllegalArgumentException.class, () -> Batteries.restedVolts(60, 12));
+  }
+
+  @Test
+  void batteriesCountedOneByOneHoldWhatTheBankHolds() {
+    // second derivation: along a string the volts add, string by string the amp-hours, and each
+    // battery brings its own watt-hours
+    for (int series = 1; series <= 4; series++) {
+      for (int strings = 1; strings <= 3; strings++) {
+        Figures figures =
+            bank(
+                "each: {voltage: 6.4 V, capacity: 90 Ah}, in-series: %d, strings: %d"
+                    .formatted(series, strings),
+                "");
+        assertEquals(each(6.4, series), number(figures, "bank.voltage"), EXACT);
+        assertEquals(each(90, strings), number(figures, "bank.capacity"), EXACT);
+        double wattHours = each(6.4 * 90, series * strings);
+        assertEquals(wattHours, number(figures, "bank.energy"), wattHours * EXACT);
+      }
+    }
+  }
+
+  private static double each(double amount, int times) {
+    return DoubleStream.generate(() -> amount).limit(times).sum();
   }
 }

@@ -77,6 +77,7 @@ class EnduranceTest {
     assertEquals("fresh", word(figures, "stay.first-limit"));
     double before = number(figures, "tank.fresh.endurance");
     assertEquals(before, number(figures, "water.first-limit.after"), 1e-9);
+    assertEquals(before, number(figures, "stay.first-limit.after"), 1e-9);
     // without showers 9 a day: four days take 36, three hours 0.625, the hour to 19:00 2.2083;
     // 1.0667 are left of 39.9, which are 5.12 h; gray galley is full later, after 4.708 days
     double without = (4 * 24 + 4 + 1.066667 * 24 / 5) / 24;

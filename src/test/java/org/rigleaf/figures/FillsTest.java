@@ -41,7 +41,9 @@ class FillsTest {
 
   @Test
   void twentyFeetOfSewerHoseFallFiveInches() {
-    // check-values 18: 20 ft at 1/4 in a foot, 5 in (SEEN); 10 ft 2.5 in (SEEN, IRC P3005.3 note)
+    // clacs-now.pages.dev, drain page: 20 ft at 1/4 in a foot, 5 in (SEEN); jaspector.com, note to
+    // IRC
+    // P3005.3: 10 ft, 2.5 in (SEEN)
     assertEquals(5, Fills.fallInches(20, 0.25), 1e-12);
     Figure figure = rig("kit: {sewer-hose: {length: 10 ft}}\n").find("sewer.fall").orElseThrow();
     assertEquals(2.5, figure.number(), 1e-9);

@@ -159,4 +159,15 @@ class GeneratorsTest {
     assertThrows(
         IllegalArgumentException.class, () -> Generators.burnGallonsPerHour(100, 0, 0.3, 0.5));
   }
+
+  @Test
+  void burnedSpoonBySpoonTheFuelAboveThePickUpIsGoneWhenTheFigureSays() {
+    // second derivation: 40 gal less 0.5 gal an hour, every hundredth of an hour, until 10 are left
+    double hours = 0;
+    for (double left = 40; left > 10; left -= 0.005) {
+      hours += 0.01;
+    }
+    Figures figures = motorhome(BURNS + "gasoline", TANK + "}}\n");
+    assertEquals(hours, figures.find("generator.until-bare").orElseThrow().number(), 0.02);
+  }
 }

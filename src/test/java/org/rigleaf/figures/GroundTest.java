@@ -19,7 +19,7 @@ class GroundTest {
 
   @Test
   void aTrackOf72InchesWantsOneAndAQuarterInchesAtOneDegree() {
-    // check-values 12 (CALC by trigonometry, printed to 0.01): 72 in at 0.5, 1, 2; 96 in at 1.5
+    // by trigonometry (CALC, to 0.01): 72 in at 0.5, 1, 2; 96 in at 1.5
     assertEquals(0.63, Ground.liftInches(6, 0.5), 0.005);
     assertEquals(1.26, Ground.liftInches(6, 1), 0.005);
     assertEquals(2.51, Ground.liftInches(6, 2), 0.005);

@@ -23,7 +23,7 @@ class HotWaterTest {
 
   @Test
   void aShowerOf105DegreesIs77PercentHotWaterOf120And59PercentOf140() {
-    // check-values 7: 76.9 % and 58.8 % (CALC, energy balance with 55 F cold)
+    // energy balance with 55 F cold (CALC)
     assertEquals(0.769, HotWater.hotShare(105, 55, 120), 0.0005);
     assertEquals(0.588, HotWater.hotShare(105, 55, 140), 0.0005);
     assertEquals(1, HotWater.hotShare(105, 55, 105), 1e-12);
@@ -33,7 +33,7 @@ class HotWaterTest {
 
   @Test
   void tenGallonsOf140DegreesMakeSeventeenOfShower() {
-    // check-values 7: 17.0 (CALC); at 1.5 gal/min 17 / 1.5 = 11.333 min
+    // energy balance, 10 x 85 / 50 = 17.0 (CALC); at 1.5 gal/min 17 / 1.5 = 11.333 min
     assertEquals(17.0, HotWater.mixedGallons(10, HotWater.hotShare(105, 55, 140)), 0.05);
     Figure figure =
         rig("water: {heater: {kind: storage, holds: 10 gal}}\n")
@@ -76,7 +76,8 @@ class HotWaterTest {
         rig("water: {heater: {kind: storage}}\n").missing("heater.shower"));
   }
 
-  // check-values 7: the safety alert's wording as widely quoted (SEEN-2): 150 F 2 s, 140 F 6 s,
+  // 2024.hotenda.com/ask/1581, the safety alert's wording as widely quoted (SEEN-2): 150 F 2 s, 140
+  // F 6 s,
   // 130 F 30 s, 120 F 5 min; between the rows the next hotter one
   @ParameterizedTest
   @CsvSource({
@@ -148,5 +149,24 @@ class HotWaterTest {
     assertTrue(figures.find("tank.fresh.showers").isEmpty());
     assertTrue(figures.find("tank.gray.gray.showers").isEmpty());
     assertEquals(Set.of(), figures.missing("tank.fresh.showers"));
+  }
+
+  @Test
+  void showersTakenOneByOneEmptyTheTankAfterTheSameNumber() {
+    // second derivation: 6 gal a shower until the next one finds too little; 38 gal of 40, 30 gal
+    Figures figures =
+        rig(
+            "water: {fresh: {holds: 40 gal}, heater: {kind: storage}}\n"
+                + "waste: {gray: {holds: 30 gal}}\n");
+    assertEquals(taken(38), Math.floor(number(figures, "tank.fresh.showers")), 0);
+    assertEquals(taken(30), Math.floor(number(figures, "tank.gray.gray.showers")), 0);
+  }
+
+  private static int taken(double gallons) {
+    int showers = 0;
+    for (double left = gallons; left >= 4 * 1.5; left -= 4 * 1.5) {
+      showers++;
+    }
+    return showers;
   }
 }

@@ -25,7 +25,8 @@ class LoadsTest {
   }
 
   // by hand, watts / volts: Sedge's bank is 2 x 6 V = 12 V, Cattail's 12.8 V;
-  // Cattail's converter 55 A x 13.6 V / 0.85 = 880 W (figures.md's rule), / 120 V = 7.3333 A
+  // Cattail's converter 55 A x 13.6 V / 0.85 = 880 W (13.6 V and 0.85 are typical values), / 120 V
+  // = 7.3333 A
   @ParameterizedTest(name = "{0}: {1} draws {2} A")
   @CsvSource({
     "sedge,converter,6.5", // 780 / 120

@@ -21,7 +21,8 @@ class LpTest {
 
   @Test
   void aCylinderStamped47Point6TakesTwentyPounds() {
-    // check-values 2: 42 % by weight (SEEN); 47.6 -> 20.0 (SEEN-2), 95.2 -> 40, 238 -> 100 (CALC)
+    // 29 CFR 1910.110 table H-27: 42 % by weight (SEEN); engineerfix.com, how to read propane tank
+    // markings: 47.6 -> 20.0 (SEEN-2); 95.2 -> 40, 238 -> 100 (CALC)
     assertEquals(20.0, Lp.cylinderPounds(47.6), 0.05);
     assertEquals(40.0, Lp.cylinderPounds(95.2), 0.05);
     assertEquals(100.0, Lp.cylinderPounds(238), 0.05);
@@ -30,7 +31,8 @@ class LpTest {
 
   @Test
   void burnTimesAgreeWithAPrintedSheet() {
-    // check-values 2: sheet at 131,742 Btu/h prints 3.28, 4.92 and 6.56 h for 20, 30 and 40 lb
+    // docstoc.com/docs/119869161, sheet at 131,742 Btu/h prints 3.28, 4.92 and 6.56 h for 20, 30
+    // and 40 lb
     // (SEEN). It reckons 21,591 Btu/lb, before vaporizing, 0.2 % more: tolerance 0.02 h
     assertEquals(3.28, Lp.lifeHours(20, 131_742), 0.02);
     assertEquals(4.92, Lp.lifeHours(30, 131_742), 0.02);
@@ -39,7 +41,8 @@ class LpTest {
 
   @Test
   void heatByWeightAndByGallonDifferByLessThanOneAndAHalfPercent() {
-    // check-values 2: the reproduced row is 1.1 % off itself; 20 lb are 430,960 Btu by weight,
+    // patioheat.com/lp_gas.htm: 91,502 Btu a gallon (SEEN-2); that row is 1.1 % off itself; 20 lb
+    // are 430,960 Btu by weight,
     // 20 / 4.20 x 91,502 = 435,724 by gallon
     assertEquals(430_960, Lp.heatBtu(20), 1e-6);
     assertEquals(1, Lp.gallons(20) * 91_502 / Lp.heatBtu(20), 0.015);
@@ -47,7 +50,8 @@ class LpTest {
 
   @Test
   void fortyPoundsAreNineAndAHalfGallons() {
-    // check-values 2: 9.4 gal (SEEN-2) at 4.24 lb/gal; 4.20 gives 1 % more
+    // engineerfix.com, how many gallons are in a 40 lb propane tank: 9.4 gal (SEEN-2) at 4.24
+    // lb/gal; 4.20 gives 1 % more
     assertEquals(9.4, Lp.gallons(40), 0.15);
   }
 
@@ -159,7 +163,7 @@ class LpTest {
 
   @Test
   void aCylinderMadeInApril2014IsDueByTheEndOfApril2026() {
-    // check-values 2: 12 years as data, end of the month (CALC on date arithmetic, not the law)
+    // 12 years as data, end of the month (CALC on date arithmetic, not the law)
     assertEquals(LocalDate.of(2026, 4, 30), Cylinders.requalifyDay(YearMonth.of(2014, 4), 12));
     assertThrows(
         IllegalArgumentException.class, () -> Cylinders.requalifyDay(YearMonth.of(2014, 4), 0));
@@ -187,5 +191,19 @@ class LpTest {
     // only a year: its first month, the safe side
     Figures year = rig("propane: {cylinders: {size: 20 lb, made: 2014}}\n");
     assertEquals("2026-01-31", year.find("lp.cylinder.requalify").orElseThrow().value().data());
+  }
+
+  @Test
+  void allBurnersTogetherTakeWhatEachTakesOutOfACylinder() {
+    // second derivation: the heat of 20 lb, 430,960 Btu, over the hours that each appliance alone
+    // makes of it, added up
+    Figures figures = rig("propane: {cylinders: {size: 20 lb}}\n" + KITCHEN);
+    double sum = 0;
+    for (String part : new String[] {"furnace", "refrigerator", "range"}) {
+      sum += 430_960 / number(figures, "lp." + part + ".life");
+    }
+    assertEquals(sum, number(figures, "lp.all-burners"), 1e-6);
+    assertEquals(20_000 + 1300 + 7000, number(figures, "lp.all-burners"), 1e-9);
+    assertTrue(rig("propane: none\n" + KITCHEN).find("lp.all-burners").isEmpty());
   }
 }

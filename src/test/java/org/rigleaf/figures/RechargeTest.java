@@ -12,8 +12,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.rigleaf.TestRigs;
 
 /**
- * Hours to charge the bank from its usable floor. No published form was found (check-values 5), so
- * the sums are worked by hand and against a charge followed in small steps.
+ * Hours to charge the bank from its usable floor. No published form was found, so the sums are
+ * worked by hand and against a charge followed in small steps.
  */
 class RechargeTest {
   private static final double EXACT = 1e-9; // plain arithmetic, only rounding of doubles
@@ -151,7 +151,7 @@ class RechargeTest {
     assertEquals(1.32353, number(figures, "converter.to-80"), HAND);
   }
 
-  // lithium takes no charge at or below 0 C (seen on several pages, check-values 5)
+  // lithium takes no charge at or below 0 C (seen on several pages)
   @ParameterizedTest
   @CsvSource({
     "'inside: no', 32, never",

@@ -22,7 +22,7 @@ class ShoreTest {
     return figures.find(id).orElseThrow(() -> new AssertionError("no " + id)).number();
   }
 
-  // check-values.md section 3, table of supplies (CALC on receptacle ratings; NEC 551.71, SEEN-2);
+  // receptacle ratings times 120 V (CALC; receptacles of NEC 551.71, SEEN-2);
   // exact, since it is a product of whole numbers
   @ParameterizedTest(name = "a {0} A service gives {1} W, {2} W for hours")
   @CsvSource({"15,1800,1440", "20,2400,1920", "30,3600,2880", "50,12000,9600"})
@@ -32,7 +32,7 @@ class ShoreTest {
     assertEquals(steady, number(figures, "shore." + amps + ".steady"), 1e-9);
   }
 
-  // check-values.md section 3 (CALC): one leg feeds both, 3,600 VA and not 7,200
+  // one leg feeds both (CALC): 3,600 VA and not 7,200
   @Test
   void aFiftyAmpRigOnAThirtyAmpAdapterHas3600Watts() {
     Figures figures = rig("shore: {service: 50 A}, adapters: [{from-post: 30 A, to-rig: 50 A}]");
@@ -60,7 +60,7 @@ class ShoreTest {
     assertTrue(figures.wanted().containsKey("electric.shore.service"));
   }
 
-  // NEC Chapter 9 Table 8, solid, 75 degC (SEEN-2, check-values.md section 4); 0.3 % covers the
+  // NEC Chapter 9 Table 8, solid, 75 degC (SEEN-2); 0.3 % covers the
   // rounding of the printed table
   @ParameterizedTest(name = "{0} AWG solid has {1} ohms a 1,000 ft")
   @CsvSource({"16,4.89", "14,3.07", "12,1.93", "8,0.764"})
@@ -68,7 +68,7 @@ class ShoreTest {
     assertEquals(ohms, Shore.solidOhmsPer1000Ft(gauge), 0.003 * ohms);
   }
 
-  // the same table, stranded; 2.5 % as check-values.md allows, its ratio to solid is 1.020 to 1.023
+  // the same table, stranded; 2.5 %: its ratio to solid is 1.020 to 1.023
   @ParameterizedTest(name = "{0} AWG stranded has {1} ohms a 1,000 ft")
   @CsvSource({
     "16,4.99",
@@ -86,14 +86,14 @@ class ShoreTest {
     assertEquals(ohms, Shore.strandedOhmsPer1000Ft(gauge), 0.025 * ohms);
   }
 
-  // check-values.md section 4: 12 AWG solid, 20 A, 100 ft: 7.72 V (SEEN, voltdropcalc.com);
+  // voltdropcalc.com, k-factor-vs-table-8: 12 AWG solid, 20 A, 100 ft: 7.72 V (SEEN);
   // 0.3 % as for the table it uses
   @Test
   void aHundredFeetOfTwelveGaugeLose772VoltsAtTwentyAmps() {
     assertEquals(7.72, Shore.dropVolts(20, 100, Shore.solidOhmsPer1000Ft(12)), 0.003 * 7.72);
   }
 
-  // check-values.md section 4: 8 AWG stranded, 30 A, 50 ft: 2.33 V = 1.95 % (CALC on Table 8);
+  // 8 AWG stranded, 30 A, 50 ft: 2.33 V = 1.95 % (CALC on Table 8);
   // 0.5 %: the ratio 1.02 against the table's 0.778/0.764 = 1.018, and its rounding
   @Test
   void fiftyFeetOfEightGaugeLose195PercentAtThirtyAmps() {
@@ -165,5 +165,18 @@ class ShoreTest {
   })
   void theDemoRigsHaveTheseFigures(String name, String id, double value) {
     assertEquals(value, number(Figures.of(TestRigs.demo(name)), id), 1e-4 * value);
+  }
+
+  // A code question with its answer (ecmweb.com, code-calculations-2, as quoted): a park of 3 sites
+  // of 50 A, 30 of 30 A and 9 of 20 A has 158,400 VA connected, by NEC 551.73(A) at 9,600, 3,600
+  // and
+  // 2,400 VA a site. A 50 A site counts there with 80 % of its 12,000.
+  @Test
+  void aParkOf42SitesHasTheLoadThatACodeQuestionPrints() {
+    double steady = number(rig("shore: {service: 50 A}"), "shore.50.steady");
+    double thirty = number(rig("shore: {service: 30 A}"), "shore.30.power");
+    double twenty = number(rig("shore: {service: 20 A}"), "shore.20.power");
+    assertEquals(158_400, 3 * steady + 30 * thirty + 9 * twenty, 1e-6);
+    assertEquals(9600, steady, 1e-9);
   }
 }

@@ -29,7 +29,8 @@ class SunTest {
 
   @Test
   void inRioSevenHoursOfMaySunBring14Point45MegajoulesAsExample10Prints() {
-    assertEquals(14.45, Sun.groundMj(25.1, 7.1 / 10.9), 0.01); // SEEN-2, printed to 0.01 and less
+    // FAO-56 example 10 as transcribed in woodcrafty/PyETo (SEEN-2), printed to 0.01 and less
+    assertEquals(14.45, Sun.groundMj(25.1, 7.1 / 10.9), 0.01);
     assertEquals(25.1, Sun.extraterrestrialMj(-(22 + 54 / 60.0), 135), 0.05); // printed 25.1
     assertEquals(10.9, Sun.dayLengthHours(-(22 + 54 / 60.0), 135), 0.05); // printed 10.9
   }
@@ -37,7 +38,7 @@ class SunTest {
   @Test
   void anotherProgramFindsTheSameDayLengthWithinThreeMinutes() {
     // commons-suncalc, geometric horizon: the sun's center, no refraction, as FAO-56 reckons;
-    // the four days and the 0.05 h of check-values 6 (RAN)
+    // the four days and 0.05 h: both programs were run on them
     assertEquals(suncalcHours(-20, Month.SEPTEMBER, 3), Sun.dayLengthHours(-20, 246), 0.05);
     assertEquals(suncalcHours(-22.9, Month.MAY, 15), Sun.dayLengthHours(-22.9, 135), 0.05);
     assertEquals(suncalcHours(13.73, Month.APRIL, 15), Sun.dayLengthHours(13.73, 105), 0.05);
@@ -61,7 +62,7 @@ class SunTest {
 
   @Test
   void theDayOnePerceivesIsLongerThanTheGeometricOneThatCounts() {
-    // check-values 6: with refraction and the sun's radius 0.11 to 0.22 h more; not used here
+    // with refraction and the sun's radius 0.11 to 0.22 h more; not used here
     double seen = suncalcHours(44.1, Month.MAY, 15, SunTimes.Twilight.VISUAL);
     assertTrue(seen - Sun.dayLengthHours(44.1, Sun.dayOfYear(Month.MAY)) > 0.1);
   }
@@ -140,7 +141,7 @@ class SunTest {
 
   @Test
   void aHundredWattsInRioBring262WattHoursOnAMayDay() {
-    // Ra 25.11 MJ/m2 (check-values 6, CALC beside the printed 25.1); x 0.5 / 3.6 x 100 x 0.75
+    // Ra 25.11 MJ/m2 (CALC beside the printed 25.1); x 0.5 / 3.6 x 100 x 0.75
     // = 261.6; tolerance 0.1, as Ra has four digits
     Figure may = rig(RIO + "}", ", controller: mppt").find("sun.may").orElseThrow();
     assertEquals(261.6, may.number(), 0.1);

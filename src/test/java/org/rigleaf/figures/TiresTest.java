@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.temporal.WeekFields;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.rigleaf.TestRigs;
@@ -27,7 +29,7 @@ class TiresTest {
 
   @Test
   void aTireOfWeek35Of2024Is2Point23YearsOldOn25November2026() {
-    // check-values 11: the week of 2024-09-01 (rule of 49 CFR 574.5(b)(3)), age 2.23 (CALC)
+    // the week of 2024-09-01 by the rule of 49 CFR 574.5(b)(3); 815 days / 365.25 = 2.23 (CALC)
     Figures figures = rig(", date: 2026-11-25", "{count: 4, made: week 35 of 2024}");
     assertEquals(2.23, number(figures, "tire.1.age"), 0.005);
     assertEquals(2030, number(figures, "tire.1.replace"), 1e-9); // 2024 + 6
@@ -37,13 +39,34 @@ class TiresTest {
 
   @Test
   void ageCountsFromTheSundayOfTheLabelsWeekWhichIsNotTheIsoWeek() {
-    // check-values 11 (SEEN codes, CALC dates): 2501, 4308, 0712
+    // codes 2501 (linhelps.com, content-840), 4308 and 0712 (reference.com, tire dates) are SEEN;
+    // the
+    // dates are CALC
     assertEquals(LocalDate.of(2001, 6, 24), sunday("week 25 of 2001"));
     assertEquals(LocalDate.of(2008, 10, 26), sunday("week 43 of 2008"));
     assertEquals(LocalDate.of(2012, 2, 12), sunday("week 7 of 2012"));
     assertEquals(0, Tires.ageYears(LocalDate.of(2012, 2, 12), LocalDate.of(2012, 2, 12)), 1e-12);
     // 4 years with one leap day are 1461 days
     assertEquals(4, Tires.ageYears(LocalDate.of(2012, 2, 12), LocalDate.of(2016, 2, 12)), 1e-12);
+  }
+
+  @Test
+  void theWeekOfEveryDateCodeOpensOnTheSundayThatTheCalendarLibraryFinds() {
+    // java.time's WeekFields, weeks from Sunday, the first with all its seven days: another program
+    WeekFields label = WeekFields.of(DayOfWeek.SUNDAY, 7);
+    for (int year = 1990; year < 2040; year++) {
+      for (int week = 1; week <= 52; week++) {
+        LocalDate opens =
+            LocalDate.of(year, 7, 1).with(label.weekOfYear(), week).with(label.dayOfWeek(), 1);
+        String code = "week " + week + " of " + year;
+        assertEquals(opens, sunday(code), code);
+      }
+      String made = "{count: 4, made: week 26 of " + year + "}";
+      LocalDate opens =
+          LocalDate.of(year, 7, 1).with(label.weekOfYear(), 26).with(label.dayOfWeek(), 1);
+      double age = number(rig(", date: " + opens.plusDays(1461), made), "tire.1.age");
+      assertEquals(4, age, 1e-12, made); // 1461 days are 4 years
+    }
   }
 
   private static LocalDate sunday(String week) {
@@ -104,7 +127,8 @@ class TiresTest {
 
   @Test
   void wheelNutsAreCheckedAfter10And25And50MilesUnlessTheMakerSaysOtherwise() {
-    // check-values 11: 10, 25 and 50 miles (SEEN, manual of trailer-mounted equipment, page 53)
+    // manualsdump.com, multiquip-lt6d, page 53: 10, 25 and 50 miles (SEEN, manual of
+    // trailer-mounted equipment, page 53)
     Figures usual = rig("", "{count: 4}");
     assertEquals(10, number(usual, "torque.check.1"), 0);
     assertEquals(25, number(usual, "torque.check.2"), 0);

@@ -84,7 +84,7 @@ class TogetherTest {
     assertEquals(loads, Figures.of(TestRigs.demo("cattail")).find(id).orElseThrow().value().data());
   }
 
-  // check-values.md section 3: 24 A continuous on 30 A is exactly at the limit (2880 x 1.25 = 3600)
+  // NEC 210.20(A): 24 A continuous on 30 A is exactly at the limit (2880 x 1.25 = 3600)
   @Test
   void twentyFourContinuousAmperesJustFitOnThirty() {
     String shore = "shore: {service: 30 A}, loads: [";
@@ -383,5 +383,41 @@ class TogetherTest {
         assertTrue(cut || bigger.stream().anyMatch(b -> b.containsAll(small)), naive.yaml());
       }
     }
+  }
+
+  // Eleven loads of 1,100 W and an air conditioner of 1,200 W on 3,600 W. Three loads leave no room
+  // for a fourth: 11 x 10 x 9 / 6 = 165 sets; with the air conditioner go two, 55 sets. Hot it
+  // draws
+  // 1,500 W, and only one goes with it: 11 sets.
+  @Test
+  void onAHotAfternoonFewerSetsAreLeftToCount() {
+    String loads =
+        String.join(
+            ", ", IntStream.range(0, 11).mapToObj(i -> load("L" + (10 + i), 1100, "")).toList());
+    Figures figures =
+        Figures.of(
+            TestRigs.of(
+                RIG
+                    + "electric: {shore: {service: 30 A}, loads: ["
+                    + loads
+                    + "]}\nclimate: {air-conditioners: {draws: 1200 W}}\n"));
+    Figure rest = figures.find("together.30.rest").orElseThrow();
+    Figure hot = figures.find("together.30.hot.rest").orElseThrow();
+    assertEquals(165 + 55 - 12, rest.number());
+    assertEquals(165 + 11 - 12, hot.number());
+    assertEquals("220 − 12", rest.formula());
+    assertEquals("176 − 12", hot.formula());
+  }
+
+  @Test
+  void whatIsAlwaysOnIsListedByItself() {
+    String base = "shore: {service: 15 A}, converter: {draws: 600 W}, loads: [";
+    Figures figures = rig(base + load("Fan", 299, "") + ", " + load("Oven", 300, "") + "]");
+    Figure always = figures.find("together.15.always").orElseThrow();
+    assertEquals("converter fan", always.value().data());
+    assertTrue(
+        rig("shore: {service: 15 A}, loads: [" + load("Oven", 300, "") + "]")
+            .find("together.15.always")
+            .isEmpty());
   }
 }

@@ -173,4 +173,13 @@ class TowTest {
     assertEquals(-150, number(figures, "tow.payload"), 1e-9);
     assertEquals(4050, number(figures, "tow.combined"), 1e-9);
   }
+
+  @Test
+  void whatTheCombinedRatingAllowsPutInTheBedUsesItUp() {
+    // limiting case: 4,200 lb are left (above), 150 in the bed already
+    Figures full = rig(ball(TRUCK.replace("bed-cargo: 150 lb", "bed-cargo: 4350 lb")));
+    assertEquals(0, number(full, "tow.combined"), 1e-9);
+    Figures more = rig(ball(TRUCK.replace("bed-cargo: 150 lb", "bed-cargo: 4351 lb")));
+    assertEquals(-1, number(more, "tow.combined"), 1e-9);
+  }
 }

@@ -16,7 +16,7 @@ class VaporTest {
         TestRigs.of("rig: {name: Reed, kind: class a}\npropane: {" + propane + "}\n"));
   }
 
-  // check-values 2: D x L x K at 0 F, K 100 90 80 70 60 45 (SEEN: a standby-generator maker's
+  // D x L x K at 0 F, K 100 90 80 70 60 45 (SEEN: a standby-generator maker's
   // manual, TP-6727, figure 1, page 63); 12 in x 40 in = 480
   @ParameterizedTest
   @CsvSource({"60, 48000", "50, 43200", "40, 38400", "30, 33600", "20, 28800", "10, 21600"})

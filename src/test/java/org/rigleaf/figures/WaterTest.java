@@ -28,7 +28,7 @@ class WaterTest {
 
   @Test
   void fiftyGallonsWeigh415PoundsOnTheLabel() {
-    // check-values 1: 49 CFR 571.110 prints 8.3 lb/gal (SEEN); 50 x 8.3 (CALC)
+    // 49 CFR 571.110 S9.3.4(e) prints 8.3 lb/gal (SEEN); 50 x 8.3 (CALC)
     assertEquals(415, Tanks.waterPounds(50), 1e-9);
     assertEquals(0, Tanks.waterPounds(0));
     assertThrows(IllegalArgumentException.class, () -> Tanks.waterPounds(-1));
@@ -71,7 +71,9 @@ class WaterTest {
 
   @Test
   void halfAGallonOfFivePercentBleachBrings500GallonsTo50PartsInAMillion() {
-    // check-values 8: Oregon tank sheet prints 0.50 gal at 5 % and 0.20 gal at 12.5 % (SEEN);
+    // Oregon drinking-water program, tank sheet of 2009 (scribd.com/document/401363792): 0.50 gal
+    // at
+    // 5 % and 0.20 gal at 12.5 % (SEEN);
     // 64 and 25.6 fl oz
     assertEquals(64, Sanitize.bleachFluidOunces(500, 5), 1e-9);
     assertEquals(25.6, Sanitize.bleachFluidOunces(500, 12.5), 1e-9);
@@ -84,7 +86,7 @@ class WaterTest {
 
   @Test
   void theQuarterCupOfTheOldRuleIsTooMuchForBleachOfToday() {
-    // check-values 8: a quarter cup (2 fl oz) in 15 gal is 54.7, 62.5, 85.9 ppm (CALC, +-0.3)
+    // a quarter cup (2 fl oz) in 15 gal is 54.7, 62.5, 85.9 ppm (CALC, +-0.3)
     assertEquals(2 * 50 / 54.7, Sanitize.bleachFluidOunces(15, 5.25), 0.01);
     assertEquals(2 * 50 / 62.5, Sanitize.bleachFluidOunces(15, 6), 0.01);
     assertEquals(2 * 50 / 85.9, Sanitize.bleachFluidOunces(15, 8.25), 0.01);
@@ -92,7 +94,7 @@ class WaterTest {
 
   @Test
   void aHundredFeetOfHalfInchPipeHold0Point92Gallons() {
-    // check-values 9: the table prints 0.92 (SEEN); the plumbing code's 1.18 fl oz/ft (SEEN-2)
+    // book.pipefittercalculator.com prints 0.92 (SEEN); the plumbing code's 1.18 fl oz/ft (SEEN-2)
     assertEquals(0.92, Pipes.pipeGallons(100, 0.92), 1e-9);
     assertEquals(1.18, Pipes.pipeGallons(1, 0.92) * 128, 0.005);
     // the mean inside width 0.475 in gives it, the 0.485 in printed beside it gives 0.960

@@ -25,7 +25,7 @@ class WinterTest {
 
   @Test
   void fiftyFourFeetOfHalfInchPipeAndTheFittingsTakeOneGallon() {
-    // check-values 9: 54.2 ft of half-inch PEX hold 0.5 gal (64 fl oz at 1.18, IPC E202.1 as the
+    // 54.2 ft of half-inch PEX hold 0.5 gal (64 fl oz at 1.18, IPC E202.1 as the
     // energy department reproduces it); three runs of 18 ft 0.8 in are 54.2 ft; fittings 0.5 gal
     Figures figures =
         Figures.of(

@@ -16,13 +16,17 @@ import org.rigleaf.rig.Rig;
 
 /** What a page prints as the working of a figure must give the figure. */
 class WorkingTest {
-  /** Figures whose working is not plain arithmetic: the sun's path, calendar days, a table. */
+  /**
+   * Workings that are not plain arithmetic: the sun's path, wire, calendar days, a table, a mean.
+   */
   private static final Set<Entry> NOT_ARITHMETIC =
-      Stream.concat(Sun.ENTRIES.stream(), Stream.of(Tires.AGE, HotWater.SCALD))
+      Stream.concat(
+              Sun.ENTRIES.stream(), Stream.of(Shore.DROP, Tires.AGE, HotWater.SCALD, Furnaces.DUTY))
           .collect(Collectors.toSet());
 
   private static final Set<Entry> THESE =
       Stream.of(
+              Shore.ENTRIES,
               Loads.ENTRIES,
               Batteries.ENTRIES,
               OtherBanks.ENTRIES,
@@ -31,6 +35,9 @@ class WorkingTest {
               Inverters.ENTRIES,
               Generators.ENTRIES,
               Sun.ENTRIES,
+              Furnaces.ENTRIES,
+              List.of(DailyUse.USE),
+              GeneratorDay.ENTRIES,
               Tanks.ENTRIES,
               Reach.ENTRIES,
               Fills.ENTRIES,

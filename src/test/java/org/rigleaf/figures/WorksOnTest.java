@@ -256,7 +256,7 @@ class WorksOnTest {
     Figures figures =
         trailer("propane: none\nwater: {heater: {kind: storage, fuel: [lp, electric]}}\n");
     assertEquals(
-        "LP × 12 V + 120 V", figures.find("works-on.heater.towing").orElseThrow().formula());
+        "LP and 12 V, or 120 V", figures.find("works-on.heater.towing").orElseThrow().formula());
   }
 
   // 1800 W fit 20 A (2400 W); on a hot afternoon 1800 x 1.25 x 1.25 = 2812 W do not
