@@ -37,7 +37,7 @@ public final class RigFormat {
       List.of(
           "road.hitch", "road.tow-vehicle", "road.breakaway", "road.brakes", "body.tongue-jack");
   private static final List<String> DRIVEN =
-      List.of("road.fuel", "rig.wheelbase", "rig.seats", "road.weights.gcwr");
+      List.of("rig.wheelbase", "rig.seats", "road.weights.gcwr");
 
   private RigFormat() {}
 

@@ -54,6 +54,11 @@ public final class Traits {
     all.put(
         "furnace-on-propane",
         rig -> rig.climate().furnace().filter(f -> f.burns(Climate.FurnaceFuel.LP)).isPresent());
+    all.put(
+        "camper-comes-off",
+        rig -> rig.has("rig.kind.truck-camper") && !rig.has("body.camper-legs.none"));
+    all.put("garage", rig -> rig.has("rig.kind.toy-hauler") || rig.has("body.ramp"));
+    all.put("fuel-station", rig -> rig.has("road.fuel") && !rig.identity().kind().motorized());
     all.put("pressure-water", Traits::underPressure);
     all.put("winter-valve", Traits::winterValve);
     return all;

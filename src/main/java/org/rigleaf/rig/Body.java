@@ -2,6 +2,7 @@ package org.rigleaf.rig;
 
 import static org.rigleaf.source.Unit.COUNT;
 import static org.rigleaf.source.Unit.FOOT;
+import static org.rigleaf.source.Unit.POUND;
 import static org.rigleaf.source.Unit.SHARE;
 
 import java.util.List;
@@ -24,6 +25,8 @@ public record Body(
     Optional<Stabilizers> stabilizers,
     Optional<TongueJack> tongueJack,
     Optional<Levelling> levelling,
+    Optional<Stabilizers> camperLegs,
+    List<Bed> beds,
     List<BedEnd> bedEnds,
     Optional<Gear> liftRoof,
     Optional<Gear> ramp,
@@ -38,6 +41,8 @@ public record Body(
         s.group("stabilizers", Stabilizers::read),
         s.group("tongue-jack", TongueJack::read),
         s.group("levelling", Levelling::read),
+        s.group("camper-legs", Stabilizers::read),
+        s.items("beds", "bed", "name", Bed::read),
         s.items("bed-ends", "bed end", "name", BedEnd::read),
         s.group("lift-roof", r -> r.gear(Letter.BODY)),
         s.group("ramp", r -> r.gear(Letter.BODY)),
@@ -68,6 +73,26 @@ public record Body(
           s.positive("depth", FOOT),
           s.words("switch"),
           s.words("order"));
+    }
+  }
+
+  /** How a bed is made ready. */
+  public enum BedKind implements Choice {
+    TABLE,
+    SOFA,
+    BUNK,
+    WALL,
+    LIFT
+  }
+
+  /** A bed that is folded, climbed or lowered; a bed that always stands ready needs no entry. */
+  public record Bed(Gear gear, Optional<BedKind> kind, Fact carries, Optional<String> switchPlace) {
+    static Bed read(Section s) {
+      return new Bed(
+          s.gear(Letter.BODY),
+          s.choice("kind", BedKind.class),
+          s.positive("carries", POUND),
+          s.words("switch"));
     }
   }
 
@@ -132,7 +157,7 @@ public record Body(
     POWER
   }
 
-  /** The steady legs. */
+  /** Legs that the rig stands on: those that steady it, or those that carry a camper. */
   public record Stabilizers(
       Gear gear,
       Fact count,

@@ -31,9 +31,11 @@ class OrderConstraintsTest {
           "chock",
           "level-front",
           "connect-shore-power",
+          "slides-out",
           "stabilise",
           "propane-on",
-          "start-water-heater");
+          "start-water-heater",
+          "awning-out");
 
   /** Steps that send the reader to another page, and the page. */
   private static final Map<String, String> SENDS =
