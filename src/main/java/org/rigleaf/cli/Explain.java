@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.rigleaf.figures.Amounts;
 import org.rigleaf.figures.Figure;
@@ -48,9 +49,7 @@ final class Explain implements Callable<Integer> {
     out.println("  " + words.meaning());
     out.println("  working: " + profile.maker().numbers().working(figure).plain());
     out.println("  method:  " + figure.entry().source());
-    out.println(
-        "  check:   "
-            + figure.entry().check().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '));
+    out.println("  check:   " + figure.entry().check().text());
     figure
         .inputs()
         .forEach(
@@ -82,7 +81,7 @@ final class Explain implements Callable<Integer> {
   }
 
   private String absent(Profile profile) {
-    java.util.Set<String> missing = profile.figures().missing(id);
+    Set<String> missing = profile.figures().missing(id);
     if (!missing.isEmpty()) {
       return id + ": absent, because the profile does not give " + String.join(", ", missing);
     }

@@ -6,6 +6,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Locale;
 import org.rigleaf.source.Problem;
 import org.rigleaf.source.ProblemsFound;
 import picocli.CommandLine;
@@ -81,7 +82,7 @@ public final class Main {
         e instanceof FileAlreadyExistsException
             ? "move the file that stands where the folder should be"
             : "check the permissions and the space on the disk";
-    return e.getMessage() + " (" + reason.toLowerCase(java.util.Locale.ROOT) + "): " + cure;
+    return e.getMessage() + " (" + reason.toLowerCase(Locale.ROOT) + "): " + cure;
   }
 
   /** Refuses what is not a file. */

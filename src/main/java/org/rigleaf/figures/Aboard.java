@@ -1,6 +1,5 @@
 package org.rigleaf.figures;
 
-import static org.rigleaf.source.Unit.COUNT;
 import static org.rigleaf.source.Unit.FOOT;
 import static org.rigleaf.source.Unit.SHARE;
 
@@ -16,7 +15,6 @@ import org.rigleaf.rig.Place;
 import org.rigleaf.rig.Propane;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.rig.Road;
-import org.rigleaf.rig.Stay;
 
 /** What rides in the rig on top of its unloaded weight: how heavy, and how far back. */
 final class Aboard {
@@ -134,8 +132,7 @@ final class Aboard {
   }
 
   private static double partyPounds(Rig rig, Inputs in) {
-    Fact people = rig.stay().map(Stay::people).orElse(Fact.unknown("stay.people", COUNT));
-    return in.of("people", people, "stay.people") * in.typical("person", "person.weight");
+    return Trip.stay(rig).people(in) * in.typical("person", "person.weight");
   }
 
   /** What a motorhome tows rests on its rear bumper. */

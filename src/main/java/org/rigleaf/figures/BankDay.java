@@ -2,7 +2,6 @@ package org.rigleaf.figures;
 
 import java.time.Month;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.rigleaf.rig.Answer;
 import org.rigleaf.rig.Climate;
@@ -71,17 +70,11 @@ final class BankDay {
   }
 
   private static boolean inverted(LoadItem item, Rig rig) {
-    return rig.electric().inverter().isPresent()
-        && new Source(Source.INVERTER, Optional.empty(), rig).feeds(item);
+    return Source.inverter(rig).filter(s -> s.feeds(item)).isPresent();
   }
 
   private double efficiency(LoadItem item) {
-    return item.mains() ? inverterEfficiency() : 1;
-  }
-
-  private double inverterEfficiency() {
-    Electric.Inverter inverter = rig.electric().inverter().orElseThrow();
-    return in.of("inverter-efficiency", inverter.efficiency(), "inverter.efficiency");
+    return item.mains() ? Inverters.efficiency(rig.electric().inverter().orElseThrow(), in) : 1;
   }
 
   /** The share of each hour in which a load runs; empty if nobody said how long. */
@@ -126,8 +119,11 @@ final class BankDay {
     return Hours.times(gallons, 1 / (60 * flow));
   }
 
-  /** A blower runs for as long as the furnace must to make up for the hour's loss. */
+  /** A blower runs for as long as the furnace must to make up for the hour's loss, if it heats. */
   private double[] blower() {
+    if (!trip.keeps("furnace")) {
+      return Hours.evenly(0);
+    }
     Climate.Furnace furnace = rig.climate().furnace().orElseThrow();
     double output = Furnaces.output(furnace, trip, in);
     double[] losses = Furnaces.losses(in.of("loss", Furnaces.LOSS), trip, in);
@@ -169,30 +165,19 @@ final class BankDay {
   private double[] charge(Electric.Batteries bank, double[] out) {
     double volts = in.of("volts", Batteries.VOLTAGE);
     double[] brought = Hours.plus(sun(), Hours.times(charging(), volts));
-    double most = volts * chargeLimit(bank);
+    double most = volts * Recharge.limit(bank, in);
     return Hours.each(h -> tooCold(bank, h) ? 0 : Math.min(brought[h], Math.max(0, out[h]) + most));
   }
 
-  /** Amperes that a bank takes at most. */
-  private double chargeLimit(Electric.Batteries bank) {
-    boolean lead = bank.type().filter(Electric.Chemistry::lead).isPresent();
-    return bank.chargeLimit().known()
-        ? in.of("charge-limit", bank.chargeLimit())
-        : in.typical("charge-share", lead ? "charge-limit.lead" : "charge-limit.lithium")
-            * in.of("amp-hours", Batteries.CAPACITY);
-  }
-
-  /** Lithium takes no charge at or below 32 F unless it is heated. */
+  /** Lithium takes no charge in frost unless it is heated. */
   private boolean tooCold(Electric.Batteries bank, int hour) {
-    boolean lithium = bank.type().filter(Electric.Chemistry.LITHIUM::equals).isPresent();
-    if (!lithium || bank.heated() == Answer.YES || bank.inside() == Answer.YES) {
+    if (bank.inside() == Answer.YES || !Batteries.freezes(bank)) {
       return false;
     }
     boolean known = trip.usual().isPresent() || rig.stay().filter(s -> s.low().known()).isPresent();
-    return known && Weather.outsideFahrenheit(hour + 0.5, trip.low(in), trip.high(in)) <= FREEZING;
+    return known
+        && Batteries.frozen(Weather.outsideFahrenheit(hour + 0.5, trip.low(in), trip.high(in)));
   }
-
-  private static final double FREEZING = 32;
 
   /** Amperes of the converter by the hour: always on the post, or as long as the generator runs. */
   private double[] charging() {
@@ -211,11 +196,11 @@ final class BankDay {
 
   /** The sun of a day as half a sine between its rise and its set. */
   private double[] sun() {
-    if (rig.electric().solar().isEmpty() || !trip.keeps("sun")) {
+    if (rig.electric().solar().isEmpty()) {
       return Hours.evenly(0);
     }
     Optional<Month> month = trip.month();
-    String part = month.map(m -> m.name().toLowerCase(Locale.ROOT)).orElse("");
+    String part = month.map(Sun::name).orElse("");
     if (trip.usual().isPresent() && !in.has(Sun.MONTH, part)) {
       return Hours.evenly(0);
     }

@@ -4,7 +4,6 @@ import static org.rigleaf.figures.Check.PUBLISHED;
 import static org.rigleaf.source.Unit.HOUR_UNIT;
 
 import java.util.List;
-import java.util.Optional;
 import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Rig;
@@ -45,12 +44,8 @@ final class BankLife {
   /** On the house bank itself, or fed by the inverter, or said to run on nobody knows what. */
   private static boolean drains(LoadItem item, Rig rig) {
     return item.mains()
-        ? inverter(rig).filter(s -> s.feeds(item)).isPresent()
+        ? Source.inverter(rig).filter(s -> s.feeds(item)).isPresent()
         : Loads.onHouseBank(item, rig) || item.supply().isEmpty();
-  }
-
-  private static Optional<Source> inverter(Rig rig) {
-    return Source.of(rig).stream().filter(Source::inverter).findFirst();
   }
 
   private static double life(LoadItem item, Rig rig, Electric.Batteries bank, Inputs in) {

@@ -72,6 +72,8 @@ final class Batteries {
 
   private static final double RATED_CELSIUS = 25;
 
+  private static final double FREEZING_FAHRENHEIT = 32;
+
   private Batteries() {}
 
   /** The house bank, if there is one. */
@@ -122,6 +124,17 @@ final class Batteries {
   static double usableShare(Electric.Batteries bank, Inputs in) {
     String typical = lead(bank, in) ? "usable.lead" : "usable.lithium";
     return in.of("usable", bank.usable(), typical);
+  }
+
+  /** True of lithium without a heater, which takes no charge in frost. */
+  static boolean freezes(Electric.Batteries bank) {
+    return bank.type().filter(Electric.Chemistry.LITHIUM::equals).isPresent()
+        && bank.heated() != Answer.YES;
+  }
+
+  /** True if it is so cold that such a bank takes no charge: common practice, on several pages. */
+  static boolean frozen(double fahrenheit) {
+    return fahrenheit <= FREEZING_FAHRENHEIT;
   }
 
   /** The share of the charge that stays in the bank. */

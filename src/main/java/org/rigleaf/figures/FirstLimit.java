@@ -100,7 +100,7 @@ final class FirstLimit {
   private static Set<String> candidates(Rig rig) {
     Set<String> all = new LinkedHashSet<>(List.of("showers", "washing", "furnace", "inverter"));
     Loads.of(rig).stream().map(LoadItem::id).forEach(all::add);
-    all.removeAll(List.of("pump", "converter", "refrigerator"));
+    all.removeAll(List.of("pump", "converter", "refrigerator", "furnace-blower"));
     return all;
   }
 }

@@ -7,6 +7,7 @@ import static org.rigleaf.source.Unit.PERCENT_SHARE;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.rigleaf.rig.Body;
 import org.rigleaf.rig.Climate;
 import org.rigleaf.rig.Fact;
@@ -137,8 +138,7 @@ final class Furnaces {
   /** Mean and worst loss of a day, Btu an hour. */
   private record Heat(double mean, double worst) {}
 
-  private static void duty(
-      Rig rig, Rows rows, String degrees, java.util.function.ToDoubleFunction<Heat> which) {
+  private static void duty(Rig rig, Rows rows, String degrees, ToDoubleFunction<Heat> which) {
     Trip trip = Trip.stay(rig);
     furnace(rig)
         .ifPresent(

@@ -1,5 +1,7 @@
 package org.rigleaf.figures;
 
+import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.rigleaf.rig.Electric.When;
 
@@ -15,7 +17,7 @@ final class Hours {
   private Hours() {}
 
   /** A value for each hour of the day. */
-  static double[] each(java.util.function.IntToDoubleFunction hour) {
+  static double[] each(IntToDoubleFunction hour) {
     return IntStream.range(0, DAY).mapToDouble(hour).toArray();
   }
 
@@ -80,7 +82,7 @@ final class Hours {
 
   /** The sum over a day. */
   static double sum(double[] day) {
-    return java.util.Arrays.stream(day).sum();
+    return Arrays.stream(day).sum();
   }
 
   /** Two days hour by hour together. */

@@ -6,6 +6,7 @@ import static org.rigleaf.source.Unit.FOOT;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Gear;
@@ -34,7 +35,7 @@ final class Reach {
    */
   private record Line(List<Fact> lengths, Optional<Fact> up) {}
 
-  private static Entry entry(String id, java.util.function.Function<Rig, Optional<Line>> line) {
+  private static Entry entry(String id, Function<Rig, Optional<Line>> line) {
     return Entry.of(id, FOOT, HOUSE_ASSUMPTION, SOURCE)
         .rows((rig, rows) -> line.apply(rig).ifPresent(l -> reach(l, rows)));
   }

@@ -6,7 +6,6 @@ import static org.rigleaf.source.Unit.HOUR_UNIT;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import org.rigleaf.rig.Answer;
 import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.source.Unit;
@@ -46,9 +45,6 @@ final class Recharge {
   /** A bank is full when this share of its amp-hours still flows as amperes: house rule. */
   private static final double TAIL = 0.02;
 
-  /** At or below this a lithium bank takes no charge: common practice, seen on several pages. */
-  private static final double FREEZING_FAHRENHEIT = 32;
-
   private static final String FLOOR = "(1 − {usable} ÷ {energy})";
 
   private Recharge() {}
@@ -68,7 +64,8 @@ final class Recharge {
         charger.id());
   }
 
-  private static double limit(Electric.Batteries bank, Inputs in) {
+  /** Amperes that a bank takes at most. */
+  static double limit(Electric.Batteries bank, Inputs in) {
     boolean lead = Batteries.lead(bank, in);
     if (bank.chargeLimit().known()) {
       return in.of("limit", bank.chargeLimit());
@@ -114,10 +111,9 @@ final class Recharge {
 
   /** True of lithium without a heater where the stay freezes it; of a place unsaid as outside. */
   private static boolean frozen(Rig rig, Electric.Batteries bank, Inputs in) {
-    return bank.type().filter(Electric.Chemistry.LITHIUM::equals).isPresent()
-        && bank.heated() != Answer.YES
+    return Batteries.freezes(bank)
         && Batteries.temperatureKnown(rig, bank)
-        && Batteries.fahrenheit(bank, Trip.stay(rig), in) <= FREEZING_FAHRENHEIT;
+        && Batteries.frozen(Batteries.fahrenheit(bank, Trip.stay(rig), in));
   }
 
   private static double amps(Charger charger, Inputs in) {

@@ -30,8 +30,13 @@ record Source(String id, Optional<Plug> plug, Rig rig) {
     rig.electric()
         .generator()
         .ifPresent(g -> all.add(new Source(GENERATOR, Optional.empty(), rig)));
-    rig.electric().inverter().ifPresent(i -> all.add(new Source(INVERTER, Optional.empty(), rig)));
+    inverter(rig).ifPresent(all::add);
     return all;
+  }
+
+  /** The inverter, if the rig has one. */
+  static Optional<Source> inverter(Rig rig) {
+    return rig.electric().inverter().map(i -> new Source(INVERTER, Optional.empty(), rig));
   }
 
   /** True for the inverter, which lives off the bank. */

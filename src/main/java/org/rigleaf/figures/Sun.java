@@ -137,7 +137,8 @@ final class Sun {
     };
   }
 
-  private static String name(Month month) {
+  /** A month as it stands in figure ids. */
+  static String name(Month month) {
     return month.name().toLowerCase(Locale.ROOT);
   }
 

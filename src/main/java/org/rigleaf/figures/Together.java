@@ -3,6 +3,7 @@ package org.rigleaf.figures;
 import static org.rigleaf.figures.Check.SECOND_DERIVATION;
 import static org.rigleaf.source.Unit.COUNT;
 import static org.rigleaf.source.Unit.LOADS;
+import static org.rigleaf.source.Unit.WATT_UNIT;
 
 import java.util.Arrays;
 import java.util.List;
@@ -36,6 +37,9 @@ final class Together {
   static final Entry HOT_REST =
       entry("together.<a>.hot.rest", COUNT).rows((rig, rows) -> rest(rig, rows, true));
 
+  /** Watts to which the sets of a source are held. */
+  static final Entry LIMIT = entry("together.<a>.limit", WATT_UNIT).rows(Together::limits);
+
   /** Loads that are on all the time and counted in every set. */
   static final Entry ALWAYS = entry("together.<a>.always", LOADS).rows(Together::always);
 
@@ -45,7 +49,8 @@ final class Together {
   /** Pairs of loads of which each runs, but not both at once. */
   static final Entry APART = entry("together.<a>.apart.<n>", LOADS).rows(Together::apart);
 
-  static final List<Entry> ENTRIES = List.of(SETS, REST, HOT, HOT_REST, ALWAYS, NEVER, APART);
+  static final List<Entry> ENTRIES =
+      List.of(SETS, REST, HOT, HOT_REST, LIMIT, ALWAYS, NEVER, APART);
 
   private Together() {}
 
@@ -89,6 +94,12 @@ final class Together {
                 table.source().id());
           }
         });
+  }
+
+  private static void limits(Rig rig, Rows rows) {
+    for (Source source : Source.of(rig)) {
+      rows.number(source.limitFormula(), in -> source.limits(in).allWatts(), source.id());
+    }
   }
 
   private static List<Integer> bigSets(LoadTable table) {

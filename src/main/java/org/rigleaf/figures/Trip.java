@@ -2,6 +2,7 @@ package org.rigleaf.figures;
 
 import java.time.Month;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import org.rigleaf.rig.Fact;
@@ -33,7 +34,7 @@ record Trip(Rig rig, Optional<Usual> usual, String without) {
 
     /** As in figure ids. */
     String id() {
-      return name().toLowerCase(java.util.Locale.ROOT);
+      return name().toLowerCase(Locale.ROOT);
     }
   }
 

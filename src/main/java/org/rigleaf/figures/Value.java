@@ -2,6 +2,7 @@ package org.rigleaf.figures;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 
 /** What a figure says: a number, a day, a word of the closed list, or a set of loads. */
 public sealed interface Value {
@@ -71,7 +72,7 @@ public sealed interface Value {
 
     /** As printed in {@code data-value}. */
     public String text() {
-      return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
   }
 }

@@ -1,6 +1,7 @@
 package org.rigleaf.figures;
 
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Rig;
@@ -29,8 +30,7 @@ record WaterDay(double[] drinking, double[] washing, double[] showers, double[] 
         Hours.evenly(people * flushes(trip.rig(), in)));
   }
 
-  private static Fact habit(
-      Rig rig, java.util.function.Function<Stay.Habits, Fact> key, String path, Unit unit) {
+  private static Fact habit(Rig rig, Function<Stay.Habits, Fact> key, String path, Unit unit) {
     return Trip.fact(rig, s -> key.apply(s.habits()), "habits." + path, unit);
   }
 

@@ -1,6 +1,7 @@
 package org.rigleaf.guidance;
 
 import java.util.List;
+import java.util.Locale;
 import org.rigleaf.source.Fields;
 import org.rigleaf.source.Node;
 
@@ -25,7 +26,7 @@ record CautionText(
     NOTICE;
 
     String key() {
-      return name().toLowerCase(java.util.Locale.ROOT);
+      return name().toLowerCase(Locale.ROOT);
     }
   }
 

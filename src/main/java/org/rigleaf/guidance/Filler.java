@@ -2,8 +2,10 @@ package org.rigleaf.guidance;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.rigleaf.figures.Amounts;
 import org.rigleaf.figures.Figure;
 import org.rigleaf.figures.Figures;
@@ -89,7 +91,7 @@ public final class Filler {
   }
 
   private static String line(Contact contact) {
-    return java.util.stream.Stream.of(contact.name().or(contact::purpose), contact.phone())
+    return Stream.of(contact.name().or(contact::purpose), contact.phone())
         .flatMap(Optional::stream)
         .collect(Collectors.joining(", "));
   }
@@ -134,7 +136,7 @@ public final class Filler {
   public String loadName(String part) {
     return rig.texts().entrySet().stream()
         .filter(e -> e.getKey().endsWith("." + part + ".name"))
-        .map(java.util.Map.Entry::getValue)
+        .map(Map.Entry::getValue)
         .findFirst()
         .orElseGet(() -> places.loadName(part));
   }

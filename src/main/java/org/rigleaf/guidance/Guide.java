@@ -1,12 +1,14 @@
 package org.rigleaf.guidance;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.rigleaf.figures.Figures;
 import org.rigleaf.rig.Ids;
 import org.rigleaf.rig.Rig;
@@ -98,7 +100,7 @@ public final class Guide {
     return cautions.stream()
         .map(wording.cautions::get)
         .filter(c -> c.condition().holds(traits::contains))
-        .sorted(java.util.Comparator.comparing(CautionText::level))
+        .sorted(Comparator.comparing(CautionText::level))
         .map(
             c ->
                 new Reminder(
@@ -181,7 +183,7 @@ public final class Guide {
     return List.copyOf(ids);
   }
 
-  private java.util.function.Predicate<String> inside(String item) {
+  private Predicate<String> inside(String item) {
     return trait -> trait.startsWith(".") ? itemHas(item + trait) : traits.contains(trait);
   }
 

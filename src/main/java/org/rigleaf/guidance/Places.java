@@ -2,6 +2,7 @@ package org.rigleaf.guidance;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.rigleaf.figures.Amounts;
@@ -92,7 +93,7 @@ public final class Places {
             .orElse(Ids.last(id).replace('-', ' '));
     return name.isEmpty()
         ? name
-        : name.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + name.substring(1);
+        : name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
   }
 
   /**
@@ -124,9 +125,7 @@ public final class Places {
     String name = name(id);
     boolean own = rig.texts().containsKey(id + ".name");
     boolean shout = name.length() > 1 && Character.isUpperCase(name.charAt(1));
-    return own || shout
-        ? name
-        : name.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + name.substring(1);
+    return own || shout ? name : name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
   }
 
   /** The printed name of a load that has a section of its own, such as the heater's element. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import org.rigleaf.figures.Figures;
 
 /**
@@ -34,7 +35,7 @@ public record Unknowns(Map<String, Integer> uses, Set<String> safety) {
         .filter(p -> guide.has(p + ".unlisted"))
         .forEach(p -> uses.merge(p, 1, Integer::sum));
     guide.procedures().values().forEach(p -> p.steps().forEach(s -> blanks(s, uses)));
-    Set<String> safety = new java.util.TreeSet<>(uses.keySet());
+    Set<String> safety = new TreeSet<>(uses.keySet());
     safety.removeIf(path -> !isSafety(path));
     List<Map.Entry<String, Integer>> order = new ArrayList<>(uses.entrySet());
     order.sort(

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -30,7 +31,7 @@ public final class Codes {
     Set<String> taken = new HashSet<>(issued.values());
     for (Gear g : gear) {
       g.override()
-          .or(() -> java.util.Optional.ofNullable(issued.get(g.id())))
+          .or(() -> Optional.ofNullable(issued.get(g.id())))
           .ifPresent(code -> codes.put(g.id(), code));
     }
     taken.addAll(codes.values());

@@ -3,9 +3,7 @@ package org.rigleaf.sheets;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
-import java.util.Locale;
 import java.util.Set;
-import org.rigleaf.figures.Check;
 import org.rigleaf.figures.Figure;
 import org.rigleaf.figures.Figures;
 import org.rigleaf.figures.Input;
@@ -79,15 +77,11 @@ final class FiguresFile {
     node.put("from", figure.assumes().isEmpty() ? "given" : "typical");
     node.put("working", numbers.working(figure).plain());
     node.put("source", figure.entry().source());
-    node.put("check", check(figure.entry().check()));
+    node.put("check", figure.entry().check().text());
     figure.assumes().forEach(node.putArray("assumes")::add);
     ArrayNode inputs = node.putArray("inputs");
     figure.inputs().forEach(in -> inputs.add(input(in)));
     return node;
-  }
-
-  private static String check(Check check) {
-    return check.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
   private static ObjectNode input(Input input) {

@@ -1,6 +1,7 @@
 package org.rigleaf.sheets;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.rigleaf.figures.Figure;
@@ -45,7 +46,7 @@ final class Labels {
       case "people" -> wording.phrase("people-" + part);
       case "what" -> wording.find("what-" + part).orElseGet(() -> named(part));
       case "fuel", "sky", "source" -> wording.phrase(variable + "-" + part);
-      case "month" -> part.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + part.substring(1);
+      case "month" -> part.substring(0, 1).toUpperCase(Locale.ROOT) + part.substring(1);
       case "slope", "strength", "percent", "axle", "check", "midnight" ->
           wording.phrase("row-" + variable, Map.of("x", part.replace('-', '.')));
       default -> named(part);

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.rigleaf.figures.Amounts;
-import org.rigleaf.figures.Check;
 import org.rigleaf.figures.Entry;
 import org.rigleaf.figures.Figure;
 import org.rigleaf.figures.Figures;
@@ -80,11 +79,7 @@ public final class NumberBlocks {
   }
 
   private Words source(Entry entry) {
-    return Words.of(entry.source() + "; " + wording.phrase("check-" + key(entry.check())));
-  }
-
-  private static String key(Check check) {
-    return check.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    return Words.of(entry.source() + "; " + wording.phrase("check-" + entry.check().trait()));
   }
 
   /** The formula with this rig's numbers, and the result. */

@@ -153,17 +153,8 @@ final class TogetherPlots {
 
   // ---- the limit
 
-  /**
-   * The least of what the supply gives and the main breaker lets through, as its sets were held to
-   * it.
-   */
   private double limitWatts(Supply supply) {
-    return supply.sets().get(0).inputs().stream()
-        .filter(i -> i.name().equals("limit") || i.name().equals("main"))
-        .mapToDouble(
-            i -> i.unit() == Unit.AMPERE_UNIT ? legs(supply) * VOLTS * i.value() : i.value())
-        .min()
-        .orElseThrow();
+    return figures.find("together." + supply.id() + ".limit").orElseThrow().number();
   }
 
   private Optional<Figure> shore(String id) {

@@ -2,6 +2,7 @@ package org.rigleaf.source;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -24,7 +25,7 @@ public final class Fields {
 
   /** An empty group, for one that the file leaves out. */
   public static Fields none(String path, Problems problems) {
-    return new Fields(new Node.Mapping(java.util.Map.of(), Position.start("")), path, problems);
+    return new Fields(new Node.Mapping(Map.of(), Position.start("")), path, problems);
   }
 
   /** Dotted path of this group. */

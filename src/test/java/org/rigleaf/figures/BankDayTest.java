@@ -2,6 +2,7 @@ package org.rigleaf.figures;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -125,6 +126,23 @@ class BankDayTest {
         STANDING + 80 * 24,
         Figures.of(TestRigs.of(weak)).find("day.energy").orElseThrow().number(),
         0.01);
+  }
+
+  @Test
+  void whoGivesUpHeatingSavesItsBlowerToo() {
+    String cold =
+        BANK.formatted("").replace("low: 66 degF, high: 90 degF", "low: 38 degF, high: 58 degF");
+    String text =
+        cold
+            + "electric: {"
+            + BATTERY
+            + "}\nclimate: {furnace: {input: 20000 Btu/h, blower: 80 W}}\n";
+    Figures figures = Figures.of(TestRigs.of(text));
+    // without the blower only the standing loads are left: 2,000 Wh of 150 a day
+    double days = figures.find("bank.days").orElseThrow().number();
+    assertEquals(
+        2500 * 0.8 / STANDING - days, figures.find("gain.furnace").orElseThrow().number(), 1e-9);
+    assertTrue(figures.find("gain.furnace-blower").isEmpty());
   }
 
   @Test

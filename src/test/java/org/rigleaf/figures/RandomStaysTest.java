@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.rigleaf.RandomRigs;
 import org.rigleaf.RigFormat;
@@ -19,7 +18,7 @@ import org.rigleaf.rig.Rig;
 class RandomStaysTest {
   private static final double ROUNDING = 1e-9;
 
-  private record Run(Stores.Kind kind, Trip trip, Ledger ledger, Set<String> missing) {}
+  private record Run(Stores.Kind kind, Ledger ledger) {}
 
   private static List<Run> runs(Rig rig) {
     List<Trip> trips = new ArrayList<>(List.of(Trip.stay(rig)));
@@ -33,7 +32,7 @@ class RandomStaysTest {
         Inputs in = new Rows(Endurance.BANK_DAYS, figures).look();
         Ledger ledger = Endurance.run(kind, trip, in);
         if (in.missing().isEmpty()) {
-          runs.add(new Run(kind, trip, ledger, in.missing()));
+          runs.add(new Run(kind, ledger));
         }
       }
     }
@@ -86,7 +85,8 @@ class RandomStaysTest {
           profile.name());
       checked++;
     }
-    assertTrue(checked > 0, "only " + checked + " rigs were there to check");
+    assertTrue(
+        checked > RandomRigs.all().size() / 20, "only " + checked + " rigs were there to check");
   }
 
   @Test

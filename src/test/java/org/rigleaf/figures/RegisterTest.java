@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -45,7 +44,7 @@ class RegisterTest {
   }
 
   private static String wrong(Entry entry, Fields line) {
-    String declared = entry.check().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    String declared = entry.check().text();
     String listed = TestData.text(line, "check");
     if (!listed.equals(declared)) {
       return "the entry says '" + declared + "', the line '" + listed + "'";

@@ -61,6 +61,23 @@ class TogetherTest {
     assertEquals(loads, Figures.of(TestRigs.demo("sedge")).find(id).orElseThrow().value().data());
   }
 
+  // 30 A and 15 A of 120 V; 3,600 W less 3.5 % for each 1,000 ft at 900 ft, under the main's 3,600;
+  // two legs of 50 A; an inverter by its output
+  @ParameterizedTest(name = "{0} on {1} is held to {2} W")
+  @CsvSource({
+    "sedge,30,3600",
+    "sedge,15,1800",
+    "cattail,generator,3486.6",
+    "cattail,inverter,2000",
+    "spikerush,50,12000",
+    "spikerush,30,3600"
+  })
+  void aSupplyIsHeldToTheLeastThatCarries(String rig, String supply, double watts) {
+    Figures figures = Figures.of(TestRigs.demo(rig));
+    String id = "together." + supply + ".limit";
+    assertEquals(watts, figures.find(id).orElseThrow().number(), 1e-9);
+  }
+
   // Cattail on its generator at 900 ft: 3486.6 W / 120 = 29.055 A. Always on: converter 7.333,
   // television 0.583: 7.917, leaving 21.138. Air conditioner 15.625, hot 19.531; microwave 12.5;
   // hair dryer 10.417; coffee 8.333; refrigerator 2.5.
