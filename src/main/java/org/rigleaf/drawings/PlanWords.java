@@ -10,7 +10,7 @@ final class PlanWords {
   static final String FRONT = "FRONT";
   static final String REAR = "REAR";
   static final String STREET = "street side (driver's)";
-  static final String CURB = "curb side (door)";
+  static final String CURB = "curb side (passenger's)";
   static final String NOT_TO_SCALE = "not to scale";
   static final String SLIDES_OUT = "slides drawn out";
   static final String AWNINGS_IN = "awnings rolled up";

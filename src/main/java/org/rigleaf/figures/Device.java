@@ -100,7 +100,7 @@ record Device(String gear, List<Way> ways, Optional<LoadItem> load, Optional<Str
     return new Device(f.gear().id(), ways, element, Optional.empty());
   }
 
-  private static boolean oneBoiler(Climate.Furnace f, Water.Heater h) {
+  static boolean oneBoiler(Climate.Furnace f, Water.Heater h) {
     return switch (h.kind().orElse(Water.HeaterKind.STORAGE)) {
       case HYDRONIC -> f.kind().filter(Climate.FurnaceKind.HYDRONIC::equals).isPresent();
       case COMBINATION -> f.kind().filter(Climate.FurnaceKind.COMBINATION::equals).isPresent();

@@ -7,6 +7,7 @@ import static org.rigleaf.source.Unit.PERCENT_SHARE;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Rig;
@@ -18,20 +19,21 @@ import org.rigleaf.source.Unit;
 final class Endurance {
   static final String SOURCE =
       "the stay's ledger, hour by hour from 15:00, all stores full and waste tanks empty";
+  private static final String OFF_THE_PLUG = SOURCE + "; no hook-ups";
   private static final String USUAL_SOURCE =
       "the same ledger without any hook-up, low and high 60/80 F and 25/45 F";
 
   /** Midnights that are worked out at most: two weeks. */
   private static final int MOST_NIGHTS = 14;
 
-  static final Entry BANK_DAYS = days("bank.days", "bank");
+  static final Entry BANK_DAYS = days("bank.days", "bank", Trip::offThePlug, OFF_THE_PLUG);
 
   static final Entry BANK_NIGHT =
-      Entry.of("bank.night", PERCENT_SHARE, SECOND_DERIVATION, SOURCE + "; 20:00 to 08:00")
+      Entry.of("bank.night", PERCENT_SHARE, SECOND_DERIVATION, OFF_THE_PLUG + "; 20:00 to 08:00")
           .rows(Endurance::night);
 
   static final Entry BANK_HOUR =
-      Entry.of("bank.hour.<hour>", PERCENT_SHARE, SECOND_DERIVATION, SOURCE + "; no hook-ups")
+      Entry.of("bank.hour.<hour>", PERCENT_SHARE, SECOND_DERIVATION, OFF_THE_PLUG)
           .rows(Endurance::hours);
 
   static final Entry TANK_DAYS =
@@ -56,8 +58,8 @@ final class Endurance {
                                   "read off the ledger, hour by hour, until it is two thirds full",
                                   in -> length(twoThirds(b, rig, in)))));
 
-  static final Entry LP_DAYS = days("lp.days", "lp");
-  static final Entry FUEL_DAYS = days("fuel.days", "fuel");
+  static final Entry LP_DAYS = days("lp.days", "lp", Trip::stay, SOURCE);
+  static final Entry FUEL_DAYS = days("fuel.days", "fuel", Trip::stay, SOURCE);
 
   static final Entry MIDNIGHT =
       Entry.of(
@@ -115,19 +117,25 @@ final class Endurance {
         : new Value.Word(Value.Words.KEEPS_UP);
   }
 
-  private static Entry days(String id, String store) {
-    return Entry.of(id, DAY_UNIT, SECOND_DERIVATION, SOURCE)
+  private static Entry days(String id, String store, Function<Rig, Trip> trip, String source) {
+    return Entry.of(id, DAY_UNIT, SECOND_DERIVATION, source)
         .rows(
             (rig, rows) ->
                 kinds(rig, k -> k.id().equals(store))
-                    .forEach(k -> rows.value(hourly(k.waste()), in -> length(run(k, rig, in)))));
+                    .forEach(
+                        k ->
+                            rows.value(
+                                hourly(k.waste()), in -> length(run(k, trip.apply(rig), in)))));
   }
 
   private static void night(Rig rig, Rows rows) {
     for (Stores.Kind bank : kinds(rig, k -> k.id().equals("bank"))) {
       rows.number(
           "100 × least charge of the first night, read off the ledger, ÷ {energy}",
-          in -> 100 * run(bank, rig, in).leastOfFirstNight() / in.of("energy", Batteries.ENERGY));
+          in ->
+              100
+                  * run(bank, Trip.offThePlug(rig), in).leastOfFirstNight()
+                  / in.of("energy", Batteries.ENERGY));
     }
   }
 

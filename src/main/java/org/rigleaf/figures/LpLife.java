@@ -8,6 +8,7 @@ import static org.rigleaf.source.Unit.HOUR_UNIT;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.rigleaf.rig.Climate;
 import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Fact;
@@ -29,8 +30,8 @@ final class LpLife {
               "lp.all-burners",
               BTU_PER_HOUR,
               SECOND_DERIVATION,
-              "rated inputs of all appliances that burn propane, the generator aside; one burner of"
-                  + " the range")
+              "rated inputs of all appliances that burn propane, the generator aside; all burners"
+                  + " of the range, its oven not known")
           .rows(LpLife::all);
 
   static final List<Entry> ENTRIES = List.of(LIFE, ALL);
@@ -97,12 +98,39 @@ final class LpLife {
   }
 
   private static void all(Rig rig, Rows rows) {
-    List<Burner> burners = Lp.containers(rig).isEmpty() ? List.of() : burners(rig);
-    if (!burners.isEmpty()) {
-      List<String> names = burners.stream().map(Burner::part).toList();
+    List<Burner> burners =
+        burners(rig).stream().filter(b -> !b.part().equals("furnace") || apart(rig)).toList();
+    if (!burners.isEmpty() && !Lp.containers(rig).isEmpty()) {
       rows.number(
-          Lp.braces(names, " + "), in -> burners.stream().mapToDouble(b -> b.named(in)).sum());
+          burners.stream().map(b -> times(b, rig)).collect(Collectors.joining(" + ")),
+          in -> burners.stream().mapToDouble(b -> b.named(in) * count(b, rig, in)).sum());
     }
+  }
+
+  /** True unless the furnace is the boiler of the taps, whose burner then counts. */
+  private static boolean apart(Rig rig) {
+    return rig.climate()
+        .furnace()
+        .flatMap(f -> rig.water().heater().filter(h -> Device.oneBoiler(f, h)))
+        .filter(h -> h.fuel().contains(Water.HeaterFuel.LP))
+        .isEmpty();
+  }
+
+  private static Optional<Fact> several(Burner burner, Rig rig) {
+    return rig.climate()
+        .range()
+        .filter(r -> burner.part().equals("range"))
+        .map(Climate.Range::burners)
+        .filter(Fact::known);
+  }
+
+  private static double count(Burner burner, Rig rig, Inputs in) {
+    return several(burner, rig).map(f -> in.of("burners", f)).orElse(1.0);
+  }
+
+  private static String times(Burner burner, Rig rig) {
+    String each = "{" + burner.part() + "}";
+    return several(burner, rig).isPresent() ? "{burners} × " + each : each;
   }
 
   private static void lives(Rig rig, Rows rows) {

@@ -14,6 +14,7 @@ import org.rigleaf.rig.Contact;
 import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Ids;
 import org.rigleaf.rig.Rig;
+import org.rigleaf.source.Unit;
 
 /**
  * Fills the placeholders of a text for one rig. What is absent or unknown becomes a line to fill
@@ -76,9 +77,14 @@ public final class Filler {
   private Run fact(String path) {
     Fact fact = rig.facts().get(path);
     if (fact != null && fact.known()) {
-      return Run.text(fact.written());
+      return Run.text(written(fact));
     }
     return Optional.ofNullable(rig.texts().get(path)).map(Run::text).orElse(Run.blank(path));
+  }
+
+  /** As the keeper wrote it, with the signs that a reader knows for degrees. */
+  private static String written(Fact fact) {
+    return fact.written().replace("degF", "°F").replace("degC", "°C").replace(" deg", "°");
   }
 
   private Run contact() {
@@ -129,7 +135,8 @@ public final class Filler {
       return wording.find("store-" + t.id()).orElseGet(() -> places.name(t.gear()));
     }
     String word = ((Value.Word) value).word().text();
-    return wording.find("word-" + word).orElse(word);
+    String what = figure.entry().unit() == Unit.WORD ? "-what" : "";
+    return wording.find("word-" + word + what).or(() -> wording.find("word-" + word)).orElse(word);
   }
 
   /** The printed name of a load by its id part. */

@@ -171,11 +171,15 @@ class BankDayTest {
     Figures plugged = of("hook-ups: [electric],", inverter, "");
     double day = STANDING + 80 * 2 / 0.8 + 240;
     assertEquals(day, plugged.find("day.energy").orElseThrow().number(), 1e-9);
-    assertEquals("keeps-up", plugged.find("bank.days").orElseThrow().value().data());
+    assertEquals("keeps-up", plugged.find("stay.first-limit").orElseThrow().value().data());
     double left = 100 * (2500 - day) / 2500;
     assertEquals(left, plugged.find("bank.hour.24").orElseThrow().number(), 1e-9);
     assertEquals(100, plugged.find("bank.hour.0").orElseThrow().number(), 1e-9);
-    assertEquals(100, plugged.find("bank.night").orElseThrow().number(), 1e-9);
+    // the least of the night is at 08:00: 17 h of 6.25 + 10 W, and the television's 200 Wh
+    assertEquals(
+        100 * (2500 - 17 * 16.25 - 200) / 2500,
+        plugged.find("bank.night").orElseThrow().number(),
+        1e-9);
   }
 
   @Test
@@ -185,8 +189,10 @@ class BankDayTest {
             "hook-ups: [electric],",
             ", converter: {output: 40 A}, loads: [{name: Lights, on: 12 V, draws: 200 W, runs: 24 h}]",
             "");
-    assertEquals("keeps-up", figures.find("bank.days").orElseThrow().value().data());
-    assertEquals("word", figures.find("bank.days").orElseThrow().unit().symbol());
+    assertEquals("keeps-up", figures.find("stay.first-limit").orElseThrow().value().data());
+    assertEquals("word", figures.find("stay.first-limit.after").orElseThrow().unit().symbol());
+    // the days on the battery are those without the post: 2,000 Wh of 4,800 and 150 a day
+    assertEquals(2000 / 4950.0, figures.find("bank.days").orElseThrow().number(), 1e-9);
   }
 
   @Test

@@ -198,12 +198,18 @@ class LpTest {
     // second derivation: the heat of 20 lb, 430,960 Btu, over the hours that each appliance alone
     // makes of it, added up
     Figures figures = rig("propane: {cylinders: {size: 20 lb}}\n" + KITCHEN);
-    double sum = 0;
+    double sum = 430_960 / number(figures, "lp.range.life"); // the range's second burner
     for (String part : new String[] {"furnace", "refrigerator", "range"}) {
       sum += 430_960 / number(figures, "lp." + part + ".life");
     }
     assertEquals(sum, number(figures, "lp.all-burners"), 1e-6);
-    assertEquals(20_000 + 1300 + 7000, number(figures, "lp.all-burners"), 1e-9);
+    assertEquals(20_000 + 1300 + 2 * 7000, number(figures, "lp.all-burners"), 1e-9);
+    // a boiler that warms room and taps burns once
+    String boiler =
+        "water: {heater: {kind: combination, fuel: lp, burner: 20400 Btu/h}}\n"
+            + "climate: {furnace: {kind: combination, input: 20400 Btu/h}}\n";
+    Figures one = rig("propane: {cylinders: {size: 20 lb}}\n" + boiler);
+    assertEquals(20_400, number(one, "lp.all-burners"), 1e-9);
     assertTrue(rig("propane: none\n" + KITCHEN).find("lp.all-burners").isEmpty());
   }
 }
