@@ -115,7 +115,15 @@ public final class Places {
 
   /** The bare name of a list item, as the keeper wrote it. */
   public String bare(String id) {
-    return text(id + ".name").orElseGet(() -> name(id));
+    return text(id + ".axle")
+        .map(axle -> spoken(id + ".axle", axle))
+        .or(() -> text(id + ".name"))
+        .orElseGet(() -> name(id));
+  }
+
+  /** A value of the profile as a page says it: {@code class a} of a kind is 'class A motorhome'. */
+  String spoken(String path, String value) {
+    return wording.find(Ids.last(path) + "-" + Ids.of(value)).orElse(value);
   }
 
   /**
