@@ -146,7 +146,7 @@ class OrderConstraintsTest {
     assertTrue(names("pickerelweed", "arrival").stream().anyMatch(s -> s.startsWith("unhitch.")));
     assertTrue(names("cattail", "arrival").stream().noneMatch(s -> s.startsWith("unhitch.")));
     assertTrue(names("cattail", "departure").contains("disconnect-shore-power.plug-out"));
-    assertTrue(names("spikerush", "departure").contains("leave-site.jacks-up"));
+    assertTrue(names("spikerush", "departure").contains("leave-site.ride-height"));
     assertTrue(names("duckweed", "departure").stream().anyMatch(s -> s.startsWith("lower-roof.")));
   }
 
