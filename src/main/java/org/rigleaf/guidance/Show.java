@@ -16,7 +16,7 @@ public sealed interface Show {
   record OfProcedure(String id) implements Show {}
 
   /** Lines to fill in by hand. */
-  record Fill(String title, List<String> lines) implements Show {}
+  record Fill(String title, Condition condition, List<String> lines) implements Show {}
 
   /** Names and places of gear, large. */
   record Places(String title, Condition condition, List<GearLine> items) implements Show {}
@@ -65,7 +65,7 @@ public sealed interface Show {
   private static Show block(String kind, Fields block, WordingCheck check) {
     String title = word(block, "title");
     return switch (kind) {
-      case "fill" -> new Fill(title, words(block, "lines"));
+      case "fill" -> new Fill(title, condition(block, check), words(block, "lines"));
       case "places" -> new Places(title, condition(block, check), gearLines(block, check));
       case "figures" -> new KeyFigures(title, condition(block, check), words(block, "ids"));
       case "pairs" -> new Pairs(title, word(block, "each"), pairs(block, check));
