@@ -87,7 +87,8 @@ class CautionRulesTest {
   }
 
   /**
-   * The whole cautions stand before the first page of the arrival, each is called to mind somewhere, and nothing is called to mind that is not told in full.
+   * The whole cautions stand before the first page of the arrival, each is called to mind
+   * somewhere, and nothing is called to mind that is not told in full.
    */
   @ParameterizedTest
   @MethodSource("org.rigleaf.TestRigs#all")
