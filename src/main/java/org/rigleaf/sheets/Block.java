@@ -9,6 +9,7 @@ public sealed interface Block
         CautionsBlock,
         DrawingBlock,
         LinesBlock,
+        NotesBlock,
         FillBlock,
         PlacesBlock {
   /** Lower-case word of the kind. */

@@ -35,6 +35,7 @@ class CautionTriggersTest {
           "too-heavy",
           "riding-unbelted",
           "low-bridges",
+          "roof-work",
           "fire",
           "blocked-exit",
           "left-up",
