@@ -2,8 +2,10 @@ package org.rigleaf.guidance;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.rigleaf.figures.Amounts;
@@ -21,6 +23,9 @@ import org.rigleaf.source.Unit;
  * in; nothing is guessed.
  */
 public final class Filler {
+  private static final Set<String> MENTIONS =
+      Set.of("feeds", "cuts", "leaves", "protects", "sheds");
+
   private final Rig rig;
   private final Figures figures;
   private final Wording wording;
@@ -82,7 +87,21 @@ public final class Filler {
     if (fact != null && fact.known()) {
       return Run.text(written(fact));
     }
-    return Optional.ofNullable(rig.texts().get(path)).map(Run::text).orElse(Run.blank(path));
+    return Optional.ofNullable(rig.texts().get(path))
+        .map(t -> MENTIONS.contains(Ids.last(path)) ? named(t) : t)
+        .map(Run::text)
+        .orElse(Run.blank(path));
+  }
+
+  /** Mentions of other things by their printed names; words that name nothing stay. */
+  private String named(String mentions) {
+    return Stream.of(mentions.split(", "))
+        .map(
+            m ->
+                Optional.ofNullable(rig.meant().get(m.toLowerCase(Locale.ROOT)))
+                    .map(places::inSentence)
+                    .orElse(m))
+        .collect(Collectors.joining(", "));
   }
 
   /** As the keeper wrote it, with the signs that a reader knows for degrees. */
