@@ -28,7 +28,7 @@
   "note": "What is new",
   "limits": "What comes first",
   "calls": "Whom to call",
-  "assumes": "leans on",
-  "urgent": "Put this right before anybody sleeps in the rig",
+  "assumes": "typical value",
+  "urgent": "Put this right before anybody uses the rig",
   "draft-note": "Not an issued edition."
 }>

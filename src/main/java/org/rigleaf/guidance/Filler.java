@@ -89,7 +89,7 @@ public final class Filler {
     }
     return Optional.ofNullable(rig.texts().get(path))
         .map(t -> MENTIONS.contains(Ids.last(path)) ? named(t) : t)
-        .map(Run::text)
+        .map(t -> Run.text(places.spoken(path, t)))
         .orElse(Run.blank(path));
   }
 
@@ -104,9 +104,13 @@ public final class Filler {
         .collect(Collectors.joining(", "));
   }
 
-  /** As the keeper wrote it, with the signs that a reader knows for degrees. */
+  /** As the keeper wrote it, with the signs that a reader knows: degrees, commas in thousands. */
   private static String written(Fact fact) {
-    return fact.written().replace("degF", "°F").replace("degC", "°C").replace(" deg", "°");
+    return fact.written()
+        .replace("degF", "°F")
+        .replace("degC", "°C")
+        .replace(" deg", "°")
+        .replaceAll("(?<![\\d.,])(\\d{1,3})(\\d{3})(?= [A-Za-z])", "$1,$2");
   }
 
   private Run contact() {

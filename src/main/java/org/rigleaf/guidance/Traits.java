@@ -63,6 +63,7 @@ public final class Traits {
     all.put("garage", rig -> rig.has("rig.kind.toy-hauler") || rig.has("body.ramp"));
     all.put("fuel-station", rig -> rig.has("road.fuel") && !rig.identity().kind().motorized());
     all.put("pressure-water", Traits::underPressure);
+    all.put("few-chocks", Traits::fewChocks);
     all.put("winter-valve", Traits::winterValve);
     return all;
   }
@@ -131,6 +132,11 @@ public final class Traits {
   /** The paths of safety kit that is never dropped by silence. */
   public static Set<String> safetyKitPaths() {
     return SAFETY_KIT.keySet();
+  }
+
+  /** Fewer than two wheels need, a chock on both sides of each. */
+  private static boolean fewChocks(Rig rig) {
+    return rig.kit().chocks().filter(c -> c.count().known() && c.count().value() < 4).isPresent();
   }
 
   private static boolean plumbed(Rig rig) {

@@ -213,6 +213,7 @@ public record Road(
       Fact rearRating,
       Fact rearWeighs,
       Fact length,
+      Fact height,
       Fact wheelbase,
       Fact overhang) {
     static TowVehicle read(Section s) {
@@ -233,6 +234,7 @@ public record Road(
           rear[0],
           rear[1],
           s.positive("length", FOOT),
+          s.between("height", FOOT, 3, 15),
           s.positive("wheelbase", FOOT),
           s.notNegative("overhang", FOOT));
     }
