@@ -126,7 +126,7 @@ class WeightFindingsTest {
             "weights: {gvwr: 6000 lb, unloaded: 5000 lb, cargo-label: 1200 lb}",
             "axles: 5400 lb, hitch: 600 lb"),
         "cargo-label-conflict attention",
-        "carry 1200 lb, but the GVWR less the weight unloaded is 1,000 lb.");
+        "carry 1,200 lb, but the GVWR less the weight unloaded is 1,000 lb.");
   }
 
   @Test
