@@ -115,10 +115,10 @@ public record Waste(
     }
   }
 
-  /** The panel that shows the tanks: its lamps, and what they mean, in sentences. */
-  public record Monitor(Gear gear, List<String> lamps, List<String> lampsMean) {
+  /** The panel that shows the tanks: its lamps, and what they mean. */
+  public record Monitor(Gear gear, List<String> lamps, Optional<String> lampsMean) {
     static Monitor read(Section s) {
-      return new Monitor(s.gear(Letter.DRAINS), s.list("lamps"), s.list("lamps-mean"));
+      return new Monitor(s.gear(Letter.DRAINS), s.list("lamps"), s.words("lamps-mean"));
     }
   }
 }

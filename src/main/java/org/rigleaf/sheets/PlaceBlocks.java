@@ -25,6 +25,7 @@ import org.rigleaf.rig.Rig;
 /** Blocks that say where things are: the map, the six things, label and fact pairs, contacts. */
 final class PlaceBlocks {
   private static final Set<String> KEYS = Rig.possibleTraits();
+  private static final Set<String> BY_HAND = Set.of("hand", "crank");
 
   private final Rig rig;
   private final Wording wording;
@@ -99,7 +100,7 @@ final class PlaceBlocks {
         : List.of(new TableBlock("", heads, rows, ""));
   }
 
-  /** Where switches are and what the panel calls them, for gear that has or may have one. */
+  /** Where switches are and what the panel calls them, for gear that may have one. */
   List<Block> switches(String title) {
     List<List<Words>> rows =
         rig.gear().stream().flatMap(g -> switchKey(g).map(k -> row(g, k)).stream()).toList();
@@ -108,10 +109,16 @@ final class PlaceBlocks {
     return rows.isEmpty() ? List.of() : List.of(new TableBlock("", heads, rows, ""));
   }
 
-  private static Optional<String> switchKey(Gear g) {
-    return Stream.of("switch", "switches")
-        .filter(k -> KEYS.contains(g.type() + "." + k))
-        .findFirst();
+  private Optional<String> switchKey(Gear g) {
+    boolean byHand =
+        Optional.ofNullable(rig.texts().get(g.id() + ".drive"))
+            .filter(BY_HAND::contains)
+            .isPresent();
+    return byHand
+        ? Optional.empty()
+        : Stream.of("switch", "switches")
+            .filter(k -> KEYS.contains(g.type() + "." + k))
+            .findFirst();
   }
 
   private List<Words> row(Gear g, String key) {

@@ -66,8 +66,7 @@ class RandomStaysTest {
   @Test
   void waterThatLeavesTheFreshTankComesToTheWasteTanks() {
     int checked = 0;
-    for (RandomRigs.Profile profile : RandomRigs.all()) {
-      Rig rig = profile.rig();
+    for (Rig rig : demoAndRandomRigs()) {
       boolean allDrained =
           rig.waste().gray().size() == 1 && rig.waste().gray().get(0).drains().size() != 1;
       if (!allDrained) {
@@ -82,19 +81,22 @@ class RandomStaysTest {
           Hours.sum(day.fresh(rig)),
           Hours.sum(day.drinking()) + gray + flushed,
           1e-9,
-          profile.name());
+          rig.identity().name());
       checked++;
     }
-    assertTrue(
-        checked > RandomRigs.all().size() / 20, "only " + checked + " rigs were there to check");
+    assertTrue(checked > 5, "only " + checked + " rigs were there to check");
+  }
+
+  private static List<Rig> demoAndRandomRigs() {
+    List<Rig> rigs = new ArrayList<>(TestRigs.fleet().map(TestRigs::demo).toList());
+    RandomRigs.all().forEach(p -> rigs.add(p.rig()));
+    return rigs;
   }
 
   @Test
   void moreBatteryNeverLastsLess() {
-    List<Rig> rigs = new ArrayList<>(TestRigs.fleet().map(TestRigs::demo).toList());
-    RandomRigs.all().forEach(p -> rigs.add(p.rig()));
     int checked = 0;
-    for (Rig rig : rigs) {
+    for (Rig rig : demoAndRandomRigs()) {
       for (Stores.Kind bank : Stores.of(rig).stream().filter(k -> k.id().equals("bank")).toList()) {
         Inputs in = new Rows(Endurance.BANK_DAYS, Figures.of(rig)).look();
         Store store = bank.make().apply(Trip.usual(rig, 2, Trip.Night.COLD), in);

@@ -56,7 +56,7 @@ class TowWorksheetTest {
   void aCamperPrintsItsWeightAndWater() {
     List<Run> runs = topic("truck camper", "");
     assertEquals(List.of("83 lb"), keys(runs, Run.Kind.FIGURE));
-    assertTrue(runs.stream().anyMatch(r -> r.text().equals("5000 lb")));
+    assertTrue(runs.stream().anyMatch(r -> r.text().equals("5,000 lb")));
     assertEquals(6, blanks(runs));
   }
 
