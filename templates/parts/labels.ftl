@@ -30,5 +30,12 @@
   "calls": "Whom to call",
   "assumes": "leans on",
   "urgent": "Put this right before anybody sleeps in the rig",
+  "done": "Done",
+  "task": "Task",
+  "where": "Where",
+  "last-done": "Last done",
+  "due": "Next due",
+  "date": "Date",
+  "by": "By",
   "draft-note": "Not an issued edition."
 }>

@@ -10,7 +10,8 @@ public sealed interface Block
         DrawingBlock,
         LinesBlock,
         FillBlock,
-        PlacesBlock {
+        PlacesBlock,
+        CalendarBlock {
   /** Lower-case word of the kind. */
   String kind();
 }

@@ -39,7 +39,8 @@ class CautionTriggersTest {
           "blocked-exit",
           "left-up",
           "steps-and-doors",
-          "left-out");
+          "left-out",
+          "roof-work");
 
   private record Expected(
       String level, List<String> codes, List<String> when, List<String> unless) {
