@@ -1,12 +1,12 @@
 package org.rigleaf.guidance;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.rigleaf.figures.Amounts;
 import org.rigleaf.figures.Figure;
 import org.rigleaf.figures.Figures;
@@ -111,14 +111,15 @@ public final class Upkeep {
   }
 
   private Words due(String task) {
-    List<Run> runs =
-        Stream.of("", ".miles", ".hours")
-            .flatMap(end -> figures.find("due." + task + end).stream())
-            .map(guide.filler()::run)
-            .toList();
-    return runs.isEmpty()
-        ? Words.of(wording.phrase("due-not-known"))
-        : Words.joined(runs.stream().map(r -> new Words(List.of(r))).toList());
+    List<Run> runs = new ArrayList<>();
+    for (String end : List.of("", ".miles", ".hours")) {
+      Optional<Figure> figure = figures.find("due." + task + end);
+      if (figure.isPresent() && !runs.isEmpty()) {
+        runs.add(Run.text(wording.phrase("due-or")));
+      }
+      figure.map(guide.filler()::run).ifPresent(runs::add);
+    }
+    return runs.isEmpty() ? Words.of(wording.phrase("due-not-known")) : new Words(runs);
   }
 
   private boolean past(LocalDate day) {

@@ -16,6 +16,7 @@ import net.fortuna.ical4j.data.CalendarOutputter;
 import net.fortuna.ical4j.model.Calendar;
 import net.fortuna.ical4j.model.component.VAlarm;
 import net.fortuna.ical4j.model.component.VEvent;
+import net.fortuna.ical4j.model.parameter.Related;
 import net.fortuna.ical4j.model.property.Action;
 import net.fortuna.ical4j.model.property.Description;
 import net.fortuna.ical4j.model.property.DtStamp;
@@ -98,7 +99,9 @@ final class CalendarFile {
     VAlarm alarm = new VAlarm();
     alarm.add(new Action(Action.VALUE_DISPLAY));
     alarm.add(new Description(summary));
-    alarm.add(new Trigger(Period.ofDays(-daysBefore)));
+    Trigger trigger = new Trigger(Period.ofDays(-daysBefore));
+    trigger.add(Related.START);
+    alarm.add(trigger);
     return alarm;
   }
 

@@ -52,7 +52,12 @@ class MainTest {
     Path to = folder.resolve("out");
     assertEquals(0, run("build", GOOD, "--out", to.toString()), err.toString());
     assertEquals(
-        List.of("bulrush/binder.html", "bulrush/binder.pdf", "bulrush/figures.json"), files(to));
+        List.of(
+            "bulrush/binder.html",
+            "bulrush/binder.pdf",
+            "bulrush/figures.json",
+            "bulrush/upkeep.ics"),
+        files(to));
   }
 
   @Test
@@ -120,7 +125,12 @@ class MainTest {
     assertTrue(err.toString().contains(name), err.toString());
     assertTrue(err.toString().strip().chars().allMatch(c -> c >= ' '), "nothing steers a terminal");
     assertEquals(
-        List.of("bulrush/binder.html", "bulrush/binder.pdf", "bulrush/figures.json"), files(to));
+        List.of(
+            "bulrush/binder.html",
+            "bulrush/binder.pdf",
+            "bulrush/figures.json",
+            "bulrush/upkeep.ics"),
+        files(to));
   }
 
   @Test
