@@ -237,5 +237,5 @@ tr { page-break-inside: avoid; }
 .toc-tab span { background-color: #000; color: #fff; font-weight: 700; display: block; width: 24pt; text-align: center; }
 .toc-code { width: 48pt; font-weight: 700; }
 .toc-edition { width: 56pt; }
-.toc-date { width: 96pt; }
+.toc-date { width: 96pt; white-space: nowrap; }
 .toc tbody th { font-weight: 400; }

@@ -8,6 +8,7 @@ import static org.rigleaf.source.Unit.INCH;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -15,6 +16,9 @@ import java.util.stream.IntStream;
 import org.rigleaf.rig.Climate;
 import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Rig;
+import org.rigleaf.rig.RigKind;
+import org.rigleaf.rig.Road;
+import org.rigleaf.rig.Stay;
 
 /** Leveling on sloping ground, and the height to keep clear. */
 final class Ground {
@@ -38,21 +42,41 @@ final class Ground {
           .rows(Ground::nose);
 
   static final Entry HEIGHT =
-      Entry.of("clearance.height", FOOT, HOUSE_ASSUMPTION, "height and a margin")
-          .rows(
-              (rig, rows) ->
-                  rows.number(
-                      "{height} + {margin} ÷ 12",
-                      in ->
-                          clearanceFeet(
-                              in.of("height", rig.identity().height()),
-                              in.typical("margin", "clearance.margin"))));
+      Entry.of(
+              "clearance.height",
+              FOOT,
+              HOUSE_ASSUMPTION,
+              "height and a margin; a folded trailer counts with the vehicle that pulls it")
+          .rows(Ground::height);
 
   static final List<Entry> ENTRIES = List.of(SIDE, NOSE, HEIGHT);
 
   private static final double INCHES_PER_FOOT = 12;
 
   private Ground() {}
+
+  private static void height(Rig rig, Rows rows) {
+    boolean folds = rig.identity().kind() == RigKind.FOLDING_TRAILER;
+    rows.number(
+        folds ? "max({height}, {vehicle}) + {margin} ÷ 12" : "{height} + {margin} ÷ 12",
+        in ->
+            clearanceFeet(
+                Math.max(
+                    in.of("height", rig.identity().height()), folds ? vehicleHeight(rig, in) : 0),
+                in.typical("margin", "clearance.margin")));
+  }
+
+  private static double vehicleHeight(Rig rig, Inputs in) {
+    Optional<Fact> height =
+        rig.stay()
+            .flatMap(Stay::towVehicle)
+            .or(rig.road()::towVehicle)
+            .map(Road.TowVehicle::height);
+    if (height.isEmpty()) {
+      in.missing("road.tow-vehicle.height");
+    }
+    return height.map(h -> in.of("vehicle", h)).orElse(0.0);
+  }
 
   private static void nose(Rig rig, Rows rows) {
     boolean motorized = rig.identity().kind().motorized();

@@ -12,6 +12,7 @@ import org.rigleaf.rig.Face;
 import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Gear;
 import org.rigleaf.rig.Rig;
+import org.rigleaf.rig.RigKind;
 import org.rigleaf.rig.Road;
 import org.rigleaf.rig.Spot;
 import org.rigleaf.rig.Stay;
@@ -24,8 +25,14 @@ final class Site {
               FOOT,
               SECOND_DERIVATION,
               "length and what opens at front and rear, such as beds; of several things at one end"
-                  + " the deepest")
-          .rows((rig, rows) -> room(rows, rig.identity().length(), ends(rig), List.of()));
+                  + " the deepest, and at the front what goes past the coupler. Absent for a camper,"
+                  + " whose truck counts too")
+          .rows(
+              (rig, rows) -> {
+                if (rig.identity().kind() != RigKind.TRUCK_CAMPER) {
+                  room(rows, rig.identity().length(), ends(rig), List.of());
+                }
+              });
 
   static final Entry HITCHED =
       Entry.of(
@@ -57,10 +64,28 @@ final class Site {
 
   private Site() {}
 
-  /** Something that opens outward at a wall, and how far. */
-  private record Part(String id, Optional<Face> face, Fact out) {
+  /**
+   * Something that opens outward at a wall, and how far.
+   *
+   * @param over what it opens over before it counts: the tongue of a trailer, at the front
+   */
+  private record Part(String id, Optional<Face> face, Fact out, Optional<Fact> over) {
+    Part(String id, Optional<Face> face, Fact out) {
+      this(id, face, out, Optional.empty());
+    }
+
     boolean on(Face wall) {
       return face.filter(wall::equals).isPresent();
+    }
+
+    double feet(Inputs in) {
+      double feet = in.of(id, out);
+      return over.isPresent() ? Math.max(0, feet - in.of("starts", over.get())) : feet;
+    }
+
+    String formula() {
+      String feet = "{" + id + "}";
+      return over.isPresent() ? "max(0, " + feet + " - {starts})" : feet;
     }
   }
 
@@ -77,12 +102,12 @@ final class Site {
   }
 
   private static String deepest(List<Part> wall) {
-    List<String> ids = wall.stream().map(Part::id).toList();
-    return ids.size() == 1 ? Lp.braces(ids, "") : "max(" + Lp.braces(ids, ", ") + ")";
+    String parts = wall.stream().map(Part::formula).collect(Collectors.joining(", "));
+    return wall.size() == 1 ? parts : "max(" + parts + ")";
   }
 
   private static double deepestFeet(List<Part> wall, Inputs in) {
-    return wall.stream().mapToDouble(p -> in.of(p.id(), p.out())).max().orElseThrow();
+    return wall.stream().mapToDouble(p -> p.feet(in)).max().orElseThrow();
   }
 
   /** What opens at front and rear; a bed of which nobody says the end has an end of its own. */
@@ -94,8 +119,13 @@ final class Site {
 
   private static List<Part> beds(Rig rig) {
     return rig.body().bedEnds().stream()
-        .map(b -> new Part(b.gear().id(), wall(b.gear()), b.reach()))
+        .map(b -> new Part(b.gear().id(), wall(b.gear()), b.reach(), tongue(rig, wall(b.gear()))))
         .toList();
+  }
+
+  private static Optional<Fact> tongue(Rig rig, Optional<Face> wall) {
+    Fact starts = rig.identity().bodyStarts();
+    return wall.filter(Face.FRONT::equals).map(f -> starts).filter(Fact::known);
   }
 
   private static List<List<Part>> sides(Rig rig) {
@@ -117,7 +147,12 @@ final class Site {
   private static List<Part> parts(Rig rig) {
     Body body = rig.body();
     List<Part> parts = new ArrayList<>(beds(rig));
-    body.slides().forEach(s -> parts.add(new Part(s.gear().id(), wall(s.gear()), s.depth())));
+    body.slides()
+        .forEach(
+            s ->
+                parts.add(
+                    new Part(
+                        s.gear().id(), wall(s.gear()), s.depth(), tongue(rig, wall(s.gear())))));
     for (Body.Awning awning : body.awnings()) {
       Face face = wall(awning.gear()).orElse(Face.CURB);
       parts.add(new Part(awning.gear().id(), Optional.of(face), awning.reach()));

@@ -79,12 +79,18 @@ public final class Filler {
     if (fact != null && fact.known()) {
       return Run.text(written(fact));
     }
-    return Optional.ofNullable(rig.texts().get(path)).map(Run::text).orElse(Run.blank(path));
+    return Optional.ofNullable(rig.texts().get(path))
+        .map(t -> Run.text(places.spoken(path, t)))
+        .orElse(Run.blank(path));
   }
 
-  /** As the keeper wrote it, with the signs that a reader knows for degrees. */
+  /** As the keeper wrote it, with the signs that a reader knows: degrees, commas in thousands. */
   private static String written(Fact fact) {
-    return fact.written().replace("degF", "°F").replace("degC", "°C").replace(" deg", "°");
+    return fact.written()
+        .replace("degF", "°F")
+        .replace("degC", "°C")
+        .replace(" deg", "°")
+        .replaceAll("(?<![\\d.,])(\\d{1,3})(\\d{3})(?= [A-Za-z])", "$1,$2");
   }
 
   private Run contact() {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.rigleaf.figures.Amounts;
 import org.rigleaf.rig.Face;
+import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Ids;
 import org.rigleaf.rig.Place;
 import org.rigleaf.rig.Rig;
@@ -33,7 +34,8 @@ public final class Places {
         rig.gear(id)
             .flatMap(g -> words(g.place()))
             .or(() -> text(id + ".where"))
-            .or(() -> text(id + ".kept"));
+            .or(() -> text(id + ".kept"))
+            .or(() -> measured(id));
     return said.map(Words::of).orElse(new Words(List.of(Run.blank(id + ".where"))));
   }
 
@@ -44,6 +46,13 @@ public final class Places {
 
   private Optional<String> text(String path) {
     return Optional.ofNullable(rig.texts().get(path));
+  }
+
+  /** How far back a thing is that has no code, such as a piece of the load. */
+  private Optional<String> measured(String id) {
+    return Optional.ofNullable(rig.facts().get(id + ".at"))
+        .filter(Fact::known)
+        .map(at -> wording.phrase(back(), Map.of("feet", feet(at.value()))));
   }
 
   private Optional<String> words(Place place) {
@@ -62,9 +71,10 @@ public final class Places {
   }
 
   private String back(Spot spot) {
-    if (spot.face() == Face.REAR) {
-      return "forward-of-rear";
-    }
+    return spot.face() == Face.REAR ? "forward-of-rear" : back();
+  }
+
+  private String back() {
     return switch (rig.identity().kind()) {
       case TRUCK_CAMPER -> "back-of-nose";
       case CLASS_A, CLASS_B, CLASS_C -> "back-of-bumper";
@@ -115,7 +125,15 @@ public final class Places {
 
   /** The bare name of a list item, as the keeper wrote it. */
   public String bare(String id) {
-    return text(id + ".name").orElseGet(() -> name(id));
+    return text(id + ".axle")
+        .map(axle -> spoken(id + ".axle", axle))
+        .or(() -> text(id + ".name"))
+        .orElseGet(() -> name(id));
+  }
+
+  /** A value of the profile as a page says it: {@code class a} of a kind is 'class A motorhome'. */
+  String spoken(String path, String value) {
+    return wording.find(Ids.last(path) + "-" + Ids.of(value)).orElse(value);
   }
 
   /**

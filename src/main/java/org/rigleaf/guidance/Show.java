@@ -21,7 +21,7 @@ public sealed interface Show {
   record GearLine(String gear, Condition condition) {}
 
   /** Key figures by id; {@code *} stands for any part. */
-  record KeyFigures(String title, List<String> ids) implements Show {}
+  record KeyFigures(String title, Condition condition, List<String> ids) implements Show {}
 
   /** Label and text side by side, repeated for each item of a list if {@code each} is not empty. */
   record Pairs(String title, String each, List<Pair> items) implements Show {}
@@ -72,7 +72,7 @@ public sealed interface Show {
     return switch (kind) {
       case "fill" -> new Fill(title, words(block, "lines"));
       case "places" -> new Places(title, condition(block, check), gearLines(block, check));
-      case "figures" -> new KeyFigures(title, words(block, "ids"));
+      case "figures" -> new KeyFigures(title, condition(block, check), words(block, "ids"));
       case "pairs" -> new Pairs(title, word(block, "each"), pairs(block, check));
       case "table" ->
           new Table(title, word(block, "row"), word(block, "across"), words(block, "columns"));

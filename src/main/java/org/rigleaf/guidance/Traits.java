@@ -48,6 +48,9 @@ public final class Traits {
     all.put(
         "auto-jacks",
         rig -> rig.has("body.levelling.kind.hydraulic") || rig.has("body.levelling.kind.electric"));
+    all.put(
+        "built-in-generator",
+        rig -> rig.electric().generator().filter(g -> !g.portable()).isPresent());
     all.put("towed-car", Traits::towsCar);
     all.put("tow-vehicle-wanted", rig -> rig.identity().kind().towable() && !vehicleKnown(rig));
     all.put("truck-wanted", rig -> rig.has("rig.kind.truck-camper") && !vehicleKnown(rig));
@@ -60,6 +63,7 @@ public final class Traits {
     all.put("garage", rig -> rig.has("rig.kind.toy-hauler") || rig.has("body.ramp"));
     all.put("fuel-station", rig -> rig.has("road.fuel") && !rig.identity().kind().motorized());
     all.put("pressure-water", Traits::underPressure);
+    all.put("few-chocks", Traits::fewChocks);
     all.put("winter-valve", Traits::winterValve);
     return all;
   }
@@ -128,6 +132,11 @@ public final class Traits {
   /** The paths of safety kit that is never dropped by silence. */
   public static Set<String> safetyKitPaths() {
     return SAFETY_KIT.keySet();
+  }
+
+  /** Fewer than two wheels need, a chock on both sides of each. */
+  private static boolean fewChocks(Rig rig) {
+    return rig.kit().chocks().filter(c -> c.count().known() && c.count().value() < 4).isPresent();
   }
 
   private static boolean plumbed(Rig rig) {

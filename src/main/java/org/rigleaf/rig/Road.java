@@ -33,6 +33,8 @@ public record Road(
     Optional<Breakaway> breakaway,
     Optional<TowVehicle> towVehicle,
     Optional<Towed> towed,
+    Optional<Gear> tireMonitor,
+    Optional<Camera> camera,
     List<Fact> torqueChecks) {
 
   static Road read(Section s) {
@@ -47,7 +49,16 @@ public record Road(
         s.group("breakaway", Breakaway::read),
         s.group("tow-vehicle", TowVehicle::read),
         s.group("towed", Towed::read),
+        s.group("tire-monitor", m -> m.gear(Letter.ROAD)),
+        s.group("camera", Camera::read),
         s.quantities("torque-checks", MILE));
+  }
+
+  /** The camera that looks back; its place is that of its screen. */
+  public record Camera(Gear gear, Optional<String> switchPlace) {
+    static Camera read(Section s) {
+      return new Camera(s.gear(Letter.ROAD), s.words("switch"));
+    }
   }
 
   /** Motor fuel. */
@@ -202,6 +213,7 @@ public record Road(
       Fact rearRating,
       Fact rearWeighs,
       Fact length,
+      Fact height,
       Fact wheelbase,
       Fact overhang) {
     static TowVehicle read(Section s) {
@@ -222,6 +234,7 @@ public record Road(
           rear[0],
           rear[1],
           s.positive("length", FOOT),
+          s.between("height", FOOT, 3, 15),
           s.positive("wheelbase", FOOT),
           s.notNegative("overhang", FOOT));
     }

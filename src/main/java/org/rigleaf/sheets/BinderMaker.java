@@ -190,7 +190,7 @@ public final class BinderMaker {
           lines(
               show.title(),
               rig.privateWords().entrySet().stream()
-                  .map(e -> e.getKey() + ": " + e.getValue())
+                  .map(e -> e.getKey().replace('-', ' ') + ": " + e.getValue())
                   .toList());
       case "numbers" -> List.of(numbers.numbers(show.title()));
       case "typical" -> List.of(numbers.typical(show.title()));
@@ -217,7 +217,8 @@ public final class BinderMaker {
   private List<Block> keyFigures(Show.KeyFigures show) {
     List<FigureLine> lines =
         show.ids().stream().flatMap(id -> tables.glob(id).stream()).map(this::line).toList();
-    return lines.isEmpty() ? List.of() : List.of(new FiguresBlock(show.title(), lines));
+    boolean printed = show.condition().holds(guide::has) && !lines.isEmpty();
+    return !printed ? List.of() : List.of(new FiguresBlock(show.title(), lines));
   }
 
   private FigureLine line(Figure figure) {

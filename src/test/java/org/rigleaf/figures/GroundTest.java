@@ -85,4 +85,15 @@ class GroundTest {
     assertEquals(Set.of("clearance.margin"), height.assumes());
     assertEquals(Set.of("rig.height"), rig("class b", "}\n").missing("clearance.height"));
   }
+
+  @Test
+  void aFoldedTrailerPassesWhereItsCarPasses() {
+    String folded = ", height: 4 ft 9 in}\n";
+    assertEquals(
+        Set.of("road.tow-vehicle.height"),
+        rig("folding trailer", folded).missing("clearance.height"));
+    String car = folded + "road: {tow-vehicle: {height: 5 ft 6 in}}\n";
+    assertEquals(
+        6, rig("folding trailer", car).find("clearance.height").orElseThrow().number(), 1e-9);
+  }
 }

@@ -51,6 +51,25 @@ class SiteTest {
   }
 
   @Test
+  void whatOpensOverTheTongueAddsOnlyWhatGoesPastTheCoupler() {
+    String closed =
+        "rig: {name: Reed, kind: folding trailer, length: 20 ft, body: {starts: 4 ft}}\n";
+    String rear = ", {name: Rear bed, reach: 5 ft, at: rear 0 ft}]}\n";
+    String beds = "body: {bed-ends: [{name: Front bed, at: front 4 ft, reach: ";
+    assertEquals(
+        25, number(Figures.of(TestRigs.of(closed + beds + "4 ft}" + rear)), "site.length"), 1e-9);
+    assertEquals(
+        27, number(Figures.of(TestRigs.of(closed + beds + "6 ft}" + rear)), "site.length"), 1e-9);
+  }
+
+  @Test
+  void aCamperHasNoLengthOfItsOwnOnASite() {
+    Figures camper = rig("truck camper", "body: {slides: none}\n");
+    assertTrue(camper.find("site.length").isEmpty());
+    assertEquals(8, number(camper, "site.width"), 1e-9);
+  }
+
+  @Test
   void aSlideUnderAnAwningDoesNotAddToIt() {
     String slides =
         "slides: [{name: Sofa, at: curb 8 ft, depth: 2 ft}, {name: Table, at: street 8 ft, depth: 3 ft},"
