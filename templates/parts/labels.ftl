@@ -35,6 +35,7 @@
   "where": "Where",
   "last-done": "Last done",
   "due": "Next due",
+  "late": "Overdue:",
   "date": "Date",
   "by": "By",
   "draft-note": "Not an issued edition."

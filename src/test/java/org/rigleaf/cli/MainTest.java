@@ -184,12 +184,15 @@ class MainTest {
   }
 
   @Test
-  void checkNamesTiresPastTheirAgeAndAGeneratorTooSmallToStartTheAirConditioner() {
+  void checkNamesTiresPastTheirAgeAGeneratorTooSmallToStartTheAirConditionerAndUpkeepThatIsLate() {
     assertEquals(0, run("check", "rig-profiles/cattail.yaml"));
     assertTrue(out.toString().contains("Tires of axle 1: 7.1 years old."), out.toString());
     assertTrue(
         out.toString().contains("takes 5,200 W to start, and the generator gives 4,000 W"),
         out.toString());
+    assertTrue(
+        out.toString().contains("attention: Engine battery: was due 31 March 2026."),
+        out.toString()); // the log says March 2025, the edition 18 April 2026
   }
 
   /** Two rigs of the fleet carry a finding on purpose; the others are as they should be. */

@@ -53,13 +53,14 @@ class UpkeepHtmlTest {
     "sedge, smoke-alarm-battery, 2027-04-11",
     "sedge, tank-sanitize, 2026-10-11", // 11 April and six months
     "sedge, battery-water, 2026-05-11",
-    "sedge, filter-cartridge, 2026-04-18", // 18 October and six months
+    "sedge, filter-cartridge, 2026-10-11", // 11 April and six months
     "sedge, coupler-grease, 2027-03-31", // March 2026, its last day, and a year
     "sedge, safety.alarms.carbon-monoxide, 2027-03-31", // the date on its back
     "sedge, propane.cylinders.cylinder-1, 2031-03-31", // made 2019-03, 12 years
     "sedge, tire.1, 2028-12-31", // made 2022, 6 years
     "cattail, generator-exercise, 2026-04-30", // 31 March and a month
     "cattail, roof-seals, 2026-08-28", // February 2026, its last day, and six months
+    "cattail, engine-battery, 2026-03-31", // March 2025, its last day, and a year
     "cattail, chassis, 2026-06-30", // June 2025, its last day, and a year
     "cattail, generator-oil, 2026-09-30"
   })
@@ -127,6 +128,8 @@ class UpkeepHtmlTest {
         found.stream().anyMatch(f -> f.text().contains("Ball and coupler: was due 1 May 2026.")),
         found.toString());
     assertEquals(0, late.select("[data-finding='upkeep-late roof-wash']").size(), "due on the day");
+    assertEquals(
+        "Overdue: 1 May 2026", row(late, "coupler-grease").select("td.date").get(1).text());
     Element topic = late.selectFirst("[data-topic=upkeep-year-road]");
     assertFalse(topic.select("[data-finding='upkeep-late coupler-grease']").isEmpty());
   }
