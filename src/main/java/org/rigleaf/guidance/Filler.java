@@ -58,7 +58,10 @@ public final class Filler {
       case "code" -> List.of(code(item));
       case "count-of" ->
           text(String.valueOf(rig.gear().stream().filter(g -> g.type().equals(id)).count()));
-      case "fact" -> List.of(fact(id));
+      case "fact" ->
+          id.endsWith(".switch") || id.endsWith(".switches")
+              ? places.labelled(Ids.parent(id), new Words(List.of(fact(id)))).runs()
+              : List.of(fact(id));
       case "contact" -> List.of(contact());
       default -> List.of(Run.blank(part.text()));
     };

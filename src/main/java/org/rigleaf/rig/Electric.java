@@ -267,10 +267,14 @@ public record Electric(
     }
   }
 
-  /** A bank beside the house bank: the engine battery, or one of other volts; what it feeds. */
-  public record OtherBank(Batteries bank, List<Reference> feeds) {
+  /**
+   * A bank beside the house bank: the engine battery, or one of other volts; what it feeds.
+   *
+   * @param boost where the switch is that lends it the house bank
+   */
+  public record OtherBank(Batteries bank, List<Reference> feeds, Optional<String> boost) {
     static OtherBank read(Section s) {
-      return new OtherBank(Batteries.read(s), s.references("feeds"));
+      return new OtherBank(Batteries.read(s), s.references("feeds"), s.words("boost"));
     }
   }
 

@@ -35,12 +35,12 @@ class CautionTriggersTest {
           "too-heavy",
           "riding-unbelted",
           "low-bridges",
+          "roof-work",
           "fire",
           "blocked-exit",
           "left-up",
           "steps-and-doors",
-          "left-out",
-          "roof-work");
+          "left-out");
 
   private record Expected(
       String level, List<String> codes, List<String> when, List<String> unless) {
