@@ -142,6 +142,26 @@ thead th { font-size: 10pt; border-bottom: 1.5pt solid #000; padding-bottom: 2.5
 tr { page-break-inside: avoid; }
 .of-2 tbody th { width: 36%; }
 .of-5 tbody th, .of-6 tbody th, .of-7 tbody th { white-space: nowrap; }
+.tasks, .record { table-layout: fixed; }
+.tasks th, .tasks td { font-size: 10pt; line-height: 12pt; font-weight: 400; }
+.tasks p { font-size: 10pt; line-height: 12pt; }
+.tasks .action { font-size: 12pt; line-height: 16pt; font-weight: 700; }
+.tasks .see { color: #000; }
+.tasks thead th, .record thead th { font-weight: 700; }
+.ticks { width: 24pt; }
+.tasks .tick { position: relative; left: 0; top: 1pt; }
+.spot { width: 104pt; }
+.tasks .date { width: 60pt; }
+.tasks .blank { width: 56pt; }
+.tasks .figure { white-space: normal; }
+.tasks .panel { padding-left: 0; margin: 0 0 4pt; }
+.tasks .panel + .panel { margin-top: -4pt; }
+.tasks .signal-cell { position: static; width: auto; padding: 1pt 6pt; }
+.tasks .told { padding: 3pt 6pt; }
+.record tbody th { font-weight: 400; }
+.record .date { width: 60pt; }
+.record .by { width: 44pt; }
+.record th, .record td { height: 20pt; }
 .fill { page-break-inside: avoid; }
 .to-fill { height: 32pt; line-height: 40pt; overflow: hidden; }
 .fill-label { display: block; float: left; width: 184pt; }

@@ -47,6 +47,12 @@ th, td { text-align: left; vertical-align: top; padding: 5px 10px 5px 0; border-
 .toc td, .toc thead th { white-space: nowrap; }
 .toc-date { display: none; }
 thead th { border-bottom: 2px solid #000; font-size: 0.85em; }
+.tasks th { font-weight: 400; }
+.tasks .tick { display: inline-block; width: 0.9em; height: 0.9em; border: 1px solid #000; }
+.tasks .panel { grid-template-columns: 1fr; margin: 0 0 6px; }
+.tasks .how, .basis { font-size: 0.85em; }
+.record th { font-weight: 400; }
+.record td { min-width: 2.5em; }
 .blank, .fill-line { display: inline-block; min-width: 7em; border-bottom: 1px solid #000; height: 1.1em; }
 .to-fill { display: flex; gap: 12px; padding: 8px 0; }
 .fill-line { flex: 1; }
@@ -56,6 +62,11 @@ thead th { border-bottom: 2px solid #000; font-size: 0.85em; }
   body { padding: 0 10px 32px; }
   .panel { grid-template-columns: 1fr; }
   .to-fill { display: block; }
+  .tasks thead { display: none; }
+  .tasks, .tasks tbody, .tasks tr, .tasks th, .tasks td { display: block; }
+  .tasks th, .tasks td { border: 0; padding: 2px 0; }
+  .tasks tr { border-bottom: 1px solid #999; padding: 6px 0; }
+  .record .by, .record .date { font-size: 0.7em; padding-right: 2px; }
 }
 @media print {
   .leaf { break-before: page; border: 0; margin: 0; }

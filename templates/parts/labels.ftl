@@ -30,5 +30,13 @@
   "calls": "Whom to call",
   "assumes": "typical value",
   "urgent": "Put this right before anybody uses the rig",
+  "done": "Done",
+  "task": "Task",
+  "where": "Where",
+  "last-done": "Last done",
+  "due": "Next due",
+  "late": "Overdue:",
+  "date": "Date",
+  "by": "By",
   "draft-note": "Not an issued edition."
 }>

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.rigleaf.guidance.Wording;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.source.Node;
 import org.rigleaf.source.Problems;
@@ -37,7 +38,7 @@ public final class TestRigs {
       if (!problems.none()) {
         throw new ProblemsFound(problems.sorted());
       }
-      return Rig.read(root.orElse(null), notes, Map.of());
+      return Rig.read(root.orElse(null), notes, Map.of(), Wording.english().taskIds());
     } catch (ProblemsFound e) {
       throw new AssertionError(e.getMessage(), e);
     }

@@ -45,6 +45,8 @@ record Output(Map<String, byte[]> files) {
     }
     String figures = profile.maker().figuresFile();
     files.put("figures.json", figures.getBytes(StandardCharsets.UTF_8));
+    String calendar = profile.maker().calendarFile();
+    files.put("upkeep.ics", calendar.getBytes(StandardCharsets.UTF_8));
     return new Output(files);
   }
 

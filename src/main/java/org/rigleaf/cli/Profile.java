@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import org.rigleaf.figures.Figures;
+import org.rigleaf.guidance.Upkeep;
 import org.rigleaf.guidance.Wording;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.sheets.BinderMaker;
@@ -16,6 +17,8 @@ import org.rigleaf.source.Yaml;
 
 /** A profile read from its file, with its figures and guidance. */
 record Profile(Path file, Rig rig, Figures figures, BinderMaker maker) {
+  /** Codes of the last issued edition; there is none yet. */
+  private static final Map<String, String> NOT_ISSUED = Map.of();
 
   /**
    * Reads a profile and the log beside it.
@@ -24,6 +27,7 @@ record Profile(Path file, Rig rig, Figures figures, BinderMaker maker) {
    * @throws IOException if the file cannot be read
    */
   static Profile read(Path file) throws ProblemsFound, IOException {
+    Wording wording = Wording.english();
     Problems problems = new Problems();
     Optional<Node> root = Yaml.read(file, file.toString(), problems);
     Path log = file.resolveSibling(name(file) + ".log.yaml");
@@ -32,9 +36,9 @@ record Profile(Path file, Rig rig, Figures figures, BinderMaker maker) {
     if (!problems.none()) {
       throw new ProblemsFound(problems.sorted());
     }
-    Rig rig = Rig.read(root.orElseThrow(), notes, Map.of()); // no issued edition, no issued codes
-    Figures figures = Figures.of(rig);
-    return new Profile(file, rig, figures, BinderMaker.of(rig, figures, Wording.english()));
+    Rig rig = Rig.read(root.orElseThrow(), notes, NOT_ISSUED, wording.taskIds());
+    Figures figures = Figures.of(rig, Upkeep.intervals(rig, wording));
+    return new Profile(file, rig, figures, BinderMaker.of(rig, figures, wording));
   }
 
   /** The file's name without its ending: the folder of its sheets. */

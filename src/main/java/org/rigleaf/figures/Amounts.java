@@ -3,8 +3,10 @@ package org.rigleaf.figures;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import org.rigleaf.source.PartialDate;
 import org.rigleaf.source.Unit;
 
 /**
@@ -14,6 +16,9 @@ import org.rigleaf.source.Unit;
 public final class Amounts {
   private static final DateTimeFormatter DATE =
       DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
+
+  private static final DateTimeFormatter MONTH =
+      DateTimeFormatter.ofPattern("MMMM uuuu", Locale.ENGLISH);
 
   private static final double LONGEST_LIFE =
       1000; // years; anything above is a year of the calendar
@@ -82,5 +87,22 @@ public final class Amounts {
   /** A date: {@code 2 May 2026}. */
   public static String date(LocalDate day) {
     return DATE.format(day);
+  }
+
+  /** A date as exact as it is known: {@code 2 May 2026}, {@code May 2026}, {@code 2026}. */
+  public static String date(PartialDate date) {
+    if (date.first().equals(date.last())) {
+      return date(date.last());
+    }
+    String days = date(date.first()) + " to " + date(date.last());
+    boolean month = YearMonth.from(date.first()).equals(YearMonth.from(date.last()));
+    boolean whole = date.first().getDayOfMonth() == 1 && date.last().equals(lastOfMonth(date));
+    return !whole
+        ? days
+        : month ? MONTH.format(date.last()) : String.valueOf(date.last().getYear());
+  }
+
+  private static LocalDate lastOfMonth(PartialDate date) {
+    return YearMonth.from(date.last()).atEndOfMonth();
   }
 }

@@ -13,6 +13,7 @@ import org.rigleaf.rig.Rig;
 /** All figures of one rig, and for those that are absent, the facts they lack. */
 public final class Figures {
   private final Rig rig;
+  private final Map<String, Interval> upkeep;
   private final Map<Entry, Rows> done = new LinkedHashMap<>();
   private final Map<String, Figure> byId =
       new LinkedHashMap<>(); // filled once all are done; the first of an id counts
@@ -23,13 +24,23 @@ public final class Figures {
   /** What a step gave that many figures share, and the inputs it took. */
   record Shared(Object value, Inputs inputs) {}
 
-  private Figures(Rig rig) {
+  private Figures(Rig rig, Map<String, Interval> upkeep) {
     this.rig = rig;
+    this.upkeep = upkeep;
   }
 
-  /** Works out every figure of the register for this rig. */
+  /** Works out every figure of the register for this rig but those of its upkeep. */
   public static Figures of(Rig rig) {
-    Figures figures = new Figures(rig);
+    return of(rig, Map.of());
+  }
+
+  /**
+   * Works out every figure of the register for this rig.
+   *
+   * @param upkeep how often each task of this rig's upkeep is due, by the task
+   */
+  public static Figures of(Rig rig, Map<String, Interval> upkeep) {
+    Figures figures = new Figures(rig, upkeep);
     for (Entry entry : Register.ENTRIES) {
       figures.rows(entry).figures().forEach(figures.byId::putIfAbsent);
     }
@@ -44,6 +55,11 @@ public final class Figures {
       done.put(entry, rows);
     }
     return rows;
+  }
+
+  /** How often each task of upkeep is due, by the task. */
+  Map<String, Interval> upkeep() {
+    return upkeep;
   }
 
   /** What a shared step gave; empty if it is not done yet. */

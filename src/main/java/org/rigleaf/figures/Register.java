@@ -49,7 +49,8 @@ public final class Register {
                 Axles.ENTRIES,
                 Tow.ENTRIES,
                 Site.ENTRIES,
-                Tires.ENTRIES)
+                Tires.ENTRIES,
+                Due.ENTRIES)
             .flatMap(List::stream)
             .toList();
     Map<String, Long> counts =

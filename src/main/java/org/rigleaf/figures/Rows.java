@@ -49,6 +49,11 @@ public final class Rows {
     return new Inputs(book);
   }
 
+  /** How often each task of this rig's upkeep is due, by the task. */
+  Map<String, Interval> upkeep() {
+    return book.upkeep();
+  }
+
   Map<String, Figure> figures() {
     return figures;
   }

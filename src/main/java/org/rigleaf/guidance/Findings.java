@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.DoublePredicate;
 import org.rigleaf.figures.Amounts;
 import org.rigleaf.figures.Figure;
@@ -17,12 +16,9 @@ import org.rigleaf.figures.Value;
 import org.rigleaf.figures.Weights;
 import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Fact;
-import org.rigleaf.rig.Gear;
 import org.rigleaf.rig.Ids;
 import org.rigleaf.rig.Rig;
-import org.rigleaf.rig.Safety;
 import org.rigleaf.rig.TypicalValues;
-import org.rigleaf.source.PartialDate;
 import org.rigleaf.source.Unit;
 
 /**
@@ -57,12 +53,17 @@ public final class Findings {
     rig.electric().inverter().ifPresent(findings::inverter);
     findings.weights();
     findings.heat();
+    findings.upkeep();
     return findings.found.stream()
         .sorted(Comparator.comparing(f -> !f.severity().equals("safety")))
         .toList();
   }
 
   private void add(String id, String about, Map<String, String> told) {
+    add(id, about, wording.findings.get(id).topic(), told);
+  }
+
+  private void add(String id, String about, String topic, Map<String, String> told) {
     Map<String, String> values = new HashMap<>(Map.of("name", guide.places().name(about)));
     values.putAll(told);
     Wording.ConditionalFinding text = wording.findings.get(id);
@@ -75,7 +76,7 @@ public final class Findings {
                         ? Run.text(values.get(r.key()))
                         : r)
             .toList();
-    found.add(new Finding(id, about, text.severity(), text.topic(), new Words(runs)));
+    found.add(new Finding(id, about, text.severity(), topic, new Words(runs)));
   }
 
   private void kit(String path) {
@@ -88,29 +89,43 @@ public final class Findings {
   }
 
   private void dates(LocalDate edition) {
-    for (Safety.Alarm alarm : rig.safety().alarms()) {
-      past("alarm-past-date", alarm.gear(), alarm.replaceBy(), edition);
-    }
-    for (Safety.Extinguisher extinguisher : rig.safety().extinguishers()) {
-      past("extinguisher-past-date", extinguisher.gear(), extinguisher.replaceBy(), edition);
-    }
-    for (Figure f : figures.all()) {
-      boolean past = f.value() instanceof Value.Day d && d.day().isBefore(edition);
-      if (past && f.id().endsWith(".requalify")) {
-        String part = f.id().split("\\.")[1];
-        add(
-            "cylinder-past-date",
-            "propane.cylinders." + part,
-            Map.of("date", guide.filler().shown(f)));
-      }
-    }
+    MarkedDate.of(rig, figures).stream()
+        .filter(
+            d ->
+                d.kind()
+                    != MarkedDate.Kind.TIRE) // a tire is past its time by its age, not its year
+        .filter(d -> d.day().filter(day -> day.isBefore(edition)).isPresent())
+        .forEach(
+            d ->
+                add(
+                    d.kind().key() + "-past-date",
+                    d.about(),
+                    Map.of("date", Amounts.date(d.day().orElseThrow()))));
     tires();
   }
 
-  private void past(String id, Gear gear, Optional<PartialDate> replaceBy, LocalDate edition) {
-    replaceBy
-        .filter(d -> d.last().isBefore(edition))
-        .ifPresent(d -> add(id, gear.id(), Map.of("date", Amounts.date(d.last()))));
+  /** Upkeep that was due before the edition, at the head of its part of the calendar. */
+  private void upkeep() {
+    for (Task task : guide.upkeep()) {
+      if (task.late()) {
+        String id = task.safety() ? "upkeep-late-safety" : "upkeep-late";
+        add(
+            id,
+            task.id(),
+            calendar(task),
+            Map.of("name", task.title(), "date", task.due().plain()));
+      }
+    }
+  }
+
+  /** The topic whose calendar holds the task. */
+  private String calendar(Task task) {
+    return wording.topics().stream()
+        .filter(
+            t -> t.shows().stream().anyMatch(s -> s instanceof Show.Calendar c && c.holds(task)))
+        .map(TopicText::id)
+        .findFirst()
+        .orElse("");
   }
 
   private String axle(String number) {

@@ -23,6 +23,7 @@ public final class Guide {
   private final Map<String, String> cautionTopics; // code of the topic by group
   private final Map<String, List<String>> events = new LinkedHashMap<>();
   private final Map<String, Procedure> procedures = new LinkedHashMap<>();
+  private final Upkeep upkeep;
   private final Map<String, Set<String>> subjects = new LinkedHashMap<>(); // by procedure
 
   /**
@@ -37,6 +38,7 @@ public final class Guide {
     this.places = new Places(rig, wording);
     this.traits = Traits.of(rig);
     this.cautionTopics = Map.copyOf(cautionTopics);
+    this.upkeep = new Upkeep(rig, figures, wording, this);
     wording.procedures.values().stream()
         .filter(p -> p.condition().holds(traits::contains))
         .forEach(p -> procedures.put(p.id(), procedure(p)));
@@ -45,6 +47,16 @@ public final class Guide {
   /** The procedures that apply, by id. */
   public Map<String, Procedure> procedures() {
     return procedures;
+  }
+
+  /** The upkeep that this rig wants, in the order of the wording. */
+  public List<Task> upkeep() {
+    return upkeep.tasks();
+  }
+
+  /** The dates that stand on this rig's gear, after which it must be replaced or tested. */
+  public List<Task> markedDates() {
+    return upkeep.dates();
   }
 
   /** True if this trait holds for the rig. */
@@ -115,7 +127,8 @@ public final class Guide {
     return filler.fill(text, "");
   }
 
-  private List<Reminder> reminders(List<String> cautions) {
+  /** What stands before an action of these cautions, those that are triggered. */
+  List<Reminder> reminders(List<String> cautions) {
     return cautions.stream()
         .map(wording.cautions::get)
         .filter(c -> c.condition().holds(traits::contains))

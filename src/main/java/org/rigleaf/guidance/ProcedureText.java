@@ -128,8 +128,6 @@ record ProcedureText(
   }
 
   private static Item step(Fields entry, WordingCheck check) {
-    Optional<Node.Text> at = entry.text("at");
-    at.ifPresent(t -> check.gear(t.at(), entry.pathOf("at"), t.value()));
     Optional<Node.Text> id = entry.text("id");
     if (id.isEmpty() || !entry.has("action")) {
       check.problem(entry.at(), entry.path(), "a step needs an id and an action", "write both");
@@ -139,12 +137,19 @@ record ProcedureText(
         Condition.read(entry, check.traits, check.problems),
         entry.texts("does").stream().map(Node.Text::value).toList(),
         cautions(entry, check),
-        at.map(Node.Text::value),
+        at(entry, check),
         kit(entry, check),
         TextTemplate.read(entry, "action", check),
         TextTemplate.read(entry, "see", check),
         TextTemplate.read(entry, "if-not", check),
         entry.text("card").filter(t -> t.value().equals("yes")).isPresent());
+  }
+
+  /** The gear whose code and place print. */
+  static Optional<String> at(Fields entry, WordingCheck check) {
+    Optional<Node.Text> at = entry.text("at");
+    at.ifPresent(t -> check.gear(t.at(), entry.pathOf("at"), t.value()));
+    return at.map(Node.Text::value);
   }
 
   private static Optional<String> kit(Fields entry, WordingCheck check) {
@@ -160,7 +165,7 @@ record ProcedureText(
     return kit.map(Node.Text::value);
   }
 
-  private static List<String> cautions(Fields entry, WordingCheck check) {
+  static List<String> cautions(Fields entry, WordingCheck check) {
     List<Node.Text> ids = entry.texts("cautions");
     ids.forEach(t -> check.caution(t.at(), entry.pathOf("cautions"), t.value()));
     return ids.stream().map(Node.Text::value).toList();

@@ -2,6 +2,7 @@ package org.rigleaf.guidance;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.rigleaf.source.Fields;
 import org.rigleaf.source.Node;
 
@@ -46,6 +47,16 @@ public sealed interface Show {
   /** Figures drawn as a plot; {@code of} is one of {@link WordingCheck#PLOTS}. */
   record Plot(String title, Condition condition, String of) implements Show {}
 
+  /**
+   * The tasks of upkeep of one part of the calendar; of these trades, of all where none is named.
+   */
+  record Calendar(String title, Band band, List<String> trades) implements Show {
+    /** True if this part of the calendar holds the task. */
+    public boolean holds(Task task) {
+      return task.band() == band && (trades.isEmpty() || trades.contains(task.trade()));
+    }
+  }
+
   /** Something the program lists by itself: cautions, findings, numbers and the like. */
   record Listing(String what, String title) implements Show {}
 
@@ -78,8 +89,24 @@ public sealed interface Show {
               words(block, "columns"));
       case "sets" -> new Sets(title, word(block, "each"), word(block, "pattern"));
       case "plot" -> new Plot(title, condition(block, check), plot(block, check));
+      case "calendar" -> new Calendar(title, band(block, check), words(block, "trades"));
       default -> new Listing(kind, title);
     };
+  }
+
+  private static Band band(Fields block, WordingCheck check) {
+    String word = word(block, "band");
+    for (Band band : Band.values()) {
+      if (band.name().toLowerCase(Locale.ROOT).equals(word)) {
+        return band;
+      }
+    }
+    check.problem(
+        block.at(),
+        block.pathOf("band"),
+        "no part of the calendar is called '" + word + "'",
+        "one of: use, month, season, year, longer");
+    return Band.LONGER;
   }
 
   private static String plot(Fields block, WordingCheck check) {

@@ -31,6 +31,7 @@ public record Unknowns(Map<String, Integer> uses, Set<String> safety) {
   /** Everything unknown that this rig's binder would use. */
   public static Unknowns of(Guide guide, Figures figures) {
     Map<String, Integer> uses = new LinkedHashMap<>(figures.wanted());
+    uses.keySet().removeIf(path -> path.startsWith("last-done.")); // the calendar asks for those
     Traits.safetyKitPaths().stream()
         .filter(p -> guide.has(p + ".unlisted"))
         .forEach(p -> uses.merge(p, 1, Integer::sum));

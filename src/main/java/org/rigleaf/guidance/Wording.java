@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.rigleaf.source.Fields;
 import org.rigleaf.source.Node;
 import org.rigleaf.source.Problems;
@@ -24,6 +26,7 @@ public final class Wording {
 
   final Map<String, CautionText> cautions = new LinkedHashMap<>();
   final Map<String, ProcedureText> procedures = new LinkedHashMap<>();
+  final Map<String, TaskText> tasks = new LinkedHashMap<>();
   private final Map<String, Entry> figures = new LinkedHashMap<>();
   private final Map<String, Entry> typical = new LinkedHashMap<>();
   private final Map<String, Entry> gear = new LinkedHashMap<>();
@@ -59,6 +62,7 @@ public final class Wording {
     index
         .texts("procedures")
         .forEach(t -> w.each("procedures/" + t.value(), w.procedures, ProcedureText::read));
+    index.texts("upkeep").forEach(t -> w.upkeep(t.value()));
     index.finish();
     w.each("figures.yaml", w.figures, (id, e, c) -> entry(e, "title", "meaning"));
     w.each("typical.yaml", w.typical, (id, e, c) -> entry(e, "title", "look"));
@@ -104,6 +108,12 @@ public final class Wording {
     return finding;
   }
 
+  /** A file of upkeep is a trade. */
+  private void upkeep(String file) {
+    String trade = file.replace(".yaml", "");
+    each("upkeep/" + file, tasks, (id, e, c) -> TaskText.read(id, trade, e, c));
+  }
+
   private void names(String file) {
     file(file).keys().forEach(check::cautionExists);
   }
@@ -142,6 +152,11 @@ public final class Wording {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** The ids of all tasks of upkeep, which a log may name. */
+  public Set<String> taskIds() {
+    return Collections.unmodifiableSet(tasks.keySet());
   }
 
   /** The topics of the binder, in order. */

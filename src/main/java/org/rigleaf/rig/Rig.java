@@ -58,9 +58,11 @@ public record Rig(
    * @param root what the file holds
    * @param log the log beside it; empty if there is none
    * @param issued codes by gear id of the last issued edition; empty before the first
+   * @param tasks ids of the tasks of upkeep that the log may name
    * @throws ProblemsFound with every problem of the profile
    */
-  public static Rig read(Node root, Optional<Node> log, Map<String, String> issued)
+  public static Rig read(
+      Node root, Optional<Node> log, Map<String, String> issued, Set<String> tasks)
       throws ProblemsFound {
     Reading reading = new Reading(false);
     Fields profile = top(root, "a profile is keys with values", "start with 'rig:'", reading);
@@ -68,7 +70,7 @@ public record Rig(
     if (log.isPresent()) {
       notes = top(log.get(), "a log is keys with values", "start with 'last-done:'", reading);
     }
-    Rig rig = bind(profile, notes, reading, issued);
+    Rig rig = bind(profile, notes, reading, issued, tasks);
     checkReferences(reading);
     if (!reading.problems.none()) {
       throw new ProblemsFound(reading.problems.sorted());
@@ -87,7 +89,7 @@ public record Rig(
 
   private static void blank(Reading reading) {
     Fields none = Fields.none("", new Problems());
-    bind(none, none, reading, Map.of());
+    bind(none, none, reading, Map.of(), Set.of());
   }
 
   /**
@@ -109,7 +111,7 @@ public record Rig(
   }
 
   private static Rig bind(
-      Fields fields, Fields notes, Reading reading, Map<String, String> issued) {
+      Fields fields, Fields notes, Reading reading, Map<String, String> issued, Set<String> tasks) {
     Section s = new Section(fields, "", reading, Optional.empty());
     Identity identity = s.part("rig", Identity::read);
     Rig rig =
@@ -131,7 +133,7 @@ public record Rig(
             s.part("safety", Safety::read),
             s.part("limits", Limits::read),
             s.list("house-rules"),
-            Log.read(new Section(notes, "", reading, Optional.empty())),
+            Log.read(new Section(notes, "", reading, Optional.empty()), tasks),
             Collections.unmodifiableMap(new LinkedHashMap<>(reading.facts)),
             Collections.unmodifiableMap(new LinkedHashMap<>(reading.texts)),
             Collections.unmodifiableSet(new LinkedHashSet<>(reading.traits)),

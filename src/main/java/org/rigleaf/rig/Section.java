@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.rigleaf.source.Fields;
@@ -296,19 +297,41 @@ public final class Section {
     return date;
   }
 
-  /** Days by keys of the keeper's own, such as the tasks of a log. */
-  public Map<String, PartialDate> dates(String key) {
-    mark(key);
-    Map<String, PartialDate> days = new LinkedHashMap<>();
-    if (fields.has(key)) {
-      fields.group(key).ifPresent(g -> datesOf(g, days));
+  /** A date that must be there. */
+  public Optional<PartialDate> requiredDate(String key) {
+    if (!fields.has(key)) {
+      fields.problem(fields.at(), key, "this key is missing", "write '" + key + ": 2026-05-02'");
     }
-    return days;
+    return date(key);
   }
 
-  private void datesOf(Fields group, Map<String, PartialDate> days) {
-    Section s = new Section(group, group.path(), reading, Optional.empty());
-    group.keys().forEach(k -> s.date(k).ifPresent(d -> days.put(k, d)));
+  /** True if keys with values stand under a key, and not a single text. */
+  public boolean grouped(String key) {
+    return fields.node(key).filter(Node.Mapping.class::isInstance).isPresent();
+  }
+
+  /**
+   * Values by keys of a closed list, such as the tasks of a log; any other key is a problem.
+   *
+   * @param list where a keeper can read the list
+   */
+  public <T> Map<String, T> byKey(
+      String key, Set<String> known, String list, BiFunction<Section, String, Optional<T>> read) {
+    mark(key);
+    Map<String, T> values = new LinkedHashMap<>();
+    Optional<Fields> group = fields.has(key) ? fields.group(key) : Optional.empty();
+    group.ifPresent(
+        g -> {
+          Section s = new Section(g, g.path(), reading, Optional.empty());
+          for (String k : g.keys()) {
+            if (known.contains(k)) {
+              read.apply(s, k).ifPresent(v -> values.put(k, v));
+            } else {
+              g.unknown(k, known, list);
+            }
+          }
+        });
+    return values;
   }
 
   /** Yes, no or unknown. */

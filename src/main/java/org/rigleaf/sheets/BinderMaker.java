@@ -16,6 +16,7 @@ import org.rigleaf.guidance.Finding;
 import org.rigleaf.guidance.Findings;
 import org.rigleaf.guidance.Guide;
 import org.rigleaf.guidance.Show;
+import org.rigleaf.guidance.Task;
 import org.rigleaf.guidance.TopicText;
 import org.rigleaf.guidance.Wording;
 import org.rigleaf.guidance.Words;
@@ -89,6 +90,12 @@ public final class BinderMaker {
   /** All figures of the rig as JSON. */
   public String figuresFile() {
     return new FiguresFile(wording, guide.filler(), numbers).json(rig, figures);
+  }
+
+  /** The upkeep that has a date, as a calendar for other programs. */
+  public String calendarFile() {
+    return new CalendarFile(rig)
+        .text(Stream.concat(guide.upkeep().stream(), guide.markedDates().stream()).toList());
   }
 
   /** The workings of the figures. */
@@ -190,6 +197,9 @@ public final class BinderMaker {
     } else if (show instanceof Show.Plot p) {
       return plots.plots(p);
     }
+    if (show instanceof Show.Calendar c) {
+      return calendar(c);
+    }
     return listing((Show.Listing) show);
   }
 
@@ -210,9 +220,24 @@ public final class BinderMaker {
                   .toList());
       case "numbers" -> List.of(numbers.numbers(show.title()));
       case "typical" -> List.of(numbers.typical(show.title()));
+      case "marked-dates" -> calendar(show.title(), "marked-first", "", guide.markedDates());
       case "drawing" -> places.map();
       default -> throw new IllegalStateException("no block '" + show.what() + "'");
     };
+  }
+
+  /** Tasks by the calendar come with lines for the days to come; those of a use do not. */
+  private List<Block> calendar(Show.Calendar show) {
+    List<Task> tasks = guide.upkeep().stream().filter(show::holds).toList();
+    boolean dates = tasks.stream().anyMatch(t -> t.interval().isPresent());
+    String record = dates ? wording.phrase("upkeep-record") : "";
+    return calendar(show.title(), "upkeep-first", record, tasks);
+  }
+
+  private List<Block> calendar(String title, String note, String record, List<Task> tasks) {
+    return tasks.isEmpty()
+        ? List.of()
+        : List.of(new CalendarBlock(title, wording.phrase(note), record, tasks));
   }
 
   private List<Block> keyFigures(Show.KeyFigures show) {

@@ -11,7 +11,8 @@ public sealed interface Block
         LinesBlock,
         NotesBlock,
         FillBlock,
-        PlacesBlock {
+        PlacesBlock,
+        CalendarBlock {
   /** Lower-case word of the kind. */
   String kind();
 }

@@ -119,6 +119,12 @@ public final class Fields {
             });
   }
 
+  /** Notes that a key is none of a closed list; the cure names the nearest of it, or the list. */
+  public void unknown(String key, Set<String> closed, String list) {
+    String cure = Nearest.to(key, closed).map(k -> "did you mean '" + k + "'?").orElse(list);
+    problem(map.entries().get(key).key(), key, "no such key", cure);
+  }
+
   private String cureFor(String key) {
     return Nearest.to(key, known)
         .map(k -> "did you mean '" + k + "'?")

@@ -52,7 +52,12 @@ class MainTest {
     Path to = folder.resolve("out");
     assertEquals(0, run("build", GOOD, "--out", to.toString()), err.toString());
     assertEquals(
-        List.of("bulrush/binder.html", "bulrush/binder.pdf", "bulrush/figures.json"), files(to));
+        List.of(
+            "bulrush/binder.html",
+            "bulrush/binder.pdf",
+            "bulrush/figures.json",
+            "bulrush/upkeep.ics"),
+        files(to));
   }
 
   @Test
@@ -120,7 +125,12 @@ class MainTest {
     assertTrue(err.toString().contains(name), err.toString());
     assertTrue(err.toString().strip().chars().allMatch(c -> c >= ' '), "nothing steers a terminal");
     assertEquals(
-        List.of("bulrush/binder.html", "bulrush/binder.pdf", "bulrush/figures.json"), files(to));
+        List.of(
+            "bulrush/binder.html",
+            "bulrush/binder.pdf",
+            "bulrush/figures.json",
+            "bulrush/upkeep.ics"),
+        files(to));
   }
 
   @Test
@@ -174,12 +184,15 @@ class MainTest {
   }
 
   @Test
-  void checkNamesTiresPastTheirAgeAndAGeneratorTooSmallToStartTheAirConditioner() {
+  void checkNamesTiresPastTheirAgeAGeneratorTooSmallToStartTheAirConditionerAndUpkeepThatIsLate() {
     assertEquals(0, run("check", "rig-profiles/cattail.yaml"));
     assertTrue(out.toString().contains("Tires, front axle: 7.1 years old."), out.toString());
     assertTrue(
         out.toString().contains("takes 5,200 W to start, and the generator gives 4,000 W"),
         out.toString());
+    assertTrue(
+        out.toString().contains("attention: Engine battery: was due 31 March 2026."),
+        out.toString()); // the log says March 2025, the edition 18 April 2026
   }
 
   /** Two rigs of the fleet carry a finding on purpose; the others are as they should be. */

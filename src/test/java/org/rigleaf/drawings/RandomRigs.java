@@ -39,7 +39,10 @@ final class RandomRigs {
     byte[] bytes = yaml.getBytes(StandardCharsets.UTF_8);
     try {
       return Rig.read(
-          Yaml.read(bytes, "test.yaml", problems).orElseThrow(), Optional.empty(), Map.of());
+          Yaml.read(bytes, "test.yaml", problems).orElseThrow(),
+          Optional.empty(),
+          Map.of(),
+          java.util.Set.of());
     } catch (ProblemsFound e) {
       throw new AssertionError(e.getMessage() + "\n" + yaml, e);
     }

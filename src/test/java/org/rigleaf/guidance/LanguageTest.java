@@ -40,10 +40,10 @@ class LanguageTest {
 
   @Test
   void everyActionIsOneShortCommandThatStartsWithAVerb() {
-    steps()
+    actions()
         .forEach(
             s -> {
-              String text = s.step().action().plain();
+              String text = s.text();
               String first = text.split("[ ,.]")[0];
               if (words(text) > 12) {
                 faults.add(s.name() + ": " + words(text) + " words: " + text);
@@ -62,8 +62,7 @@ class LanguageTest {
 
   @Test
   void everyVerbOfTheListStartsSomeAction() {
-    Set<String> used =
-        steps().map(s -> s.step().action().plain().split("[ ,.]")[0]).collect(Collectors.toSet());
+    Set<String> used = actions().map(s -> s.text().split("[ ,.]")[0]).collect(Collectors.toSet());
     assertEquals(List.of(), VERBS.stream().filter(v -> !used.contains(v)).sorted().toList());
   }
 
@@ -75,6 +74,7 @@ class LanguageTest {
             (name, rig) -> {
               Guide guide = new Guide(rig, Figures.of(rig), Wording.english(), Map.of());
               guide.procedures().values().forEach(p -> printed(name, p));
+              guide.upkeep().forEach(t -> printed(t.id(), t.action()));
             });
     assertEquals(List.of(), faults.stream().distinct().limit(40).toList());
   }
@@ -91,12 +91,24 @@ class LanguageTest {
       if (g.steps().size() > 9) {
         faults.add(rig + ", " + p.id() + ", " + g.title() + ": " + g.steps().size() + " steps");
       }
-      for (Step s : g.steps()) {
-        if (words(s.action().plain()) > 12) {
-          faults.add(s.id() + ": " + words(s.action().plain()) + " words: " + s.action().plain());
-        }
-      }
+      g.steps().forEach(s -> printed(s.id(), s.action()));
     }
+  }
+
+  private void printed(String id, Words action) {
+    if (words(action.plain()) > 12) {
+      faults.add(id + ": " + words(action.plain()) + " words: " + action.plain());
+    }
+  }
+
+  @Test
+  void everyTaskOfUpkeepSaysWhatOneShouldSeeAndHasAShortTitle() {
+    List<String> wrong =
+        Wording.english().tasks.values().stream()
+            .filter(t -> t.see().empty() || words(t.title()) > 4 || t.title().length() > 28)
+            .map(TaskText::id)
+            .toList();
+    assertEquals(List.of(), wrong);
   }
 
   @Test
@@ -124,7 +136,14 @@ class LanguageTest {
   }
 
   @Test
-  void everyProcedureAndCautionReadsAtGradeEightOrBelow() {
+  void everyProcedureCautionAndTradesUpkeepReadsAtGradeEightOrBelow() {
+    Wording.english().tasks.values().stream()
+        .collect(Collectors.groupingBy(TaskText::trade))
+        .forEach(
+            (trade, tasks) ->
+                grade(
+                    "upkeep, " + trade,
+                    tasks.stream().flatMap(t -> Stream.of(t.action(), t.see(), t.how()))));
     Wording.english()
         .procedures
         .values()
@@ -263,6 +282,16 @@ class LanguageTest {
 
   private record Named(String name, Item.StepText step) {}
 
+  private record Action(String name, String text) {}
+
+  /** Of steps and of upkeep alike. */
+  private static Stream<Action> actions() {
+    return Stream.concat(
+        steps().map(s -> new Action(s.name(), s.step().action().plain())),
+        Wording.english().tasks.values().stream()
+            .map(t -> new Action("upkeep " + t.id(), t.action().plain())));
+  }
+
   private static Stream<Named> steps() {
     return Wording.english().procedures.values().stream()
         .flatMap(p -> steps(p).map(s -> new Named(p.id() + "." + s.id(), s)));
@@ -291,7 +320,8 @@ class LanguageTest {
 
   /** Name and text of every entry that a reader may see. */
   private static Stream<String[]> texts() {
-    return Stream.of(stepTexts(), procedureTexts(), cautionTexts(), otherTexts()).flatMap(t -> t);
+    return Stream.of(stepTexts(), procedureTexts(), cautionTexts(), upkeepTexts(), otherTexts())
+        .flatMap(t -> t);
   }
 
   private static Stream<String[]> stepTexts() {
@@ -302,6 +332,17 @@ class LanguageTest {
                     text(s.name() + " action", s.step().action()),
                     text(s.name() + " see", s.step().see()),
                     text(s.name() + " if-not", s.step().ifNot())));
+  }
+
+  private static Stream<String[]> upkeepTexts() {
+    return Wording.english().tasks.values().stream()
+        .flatMap(
+            t ->
+                Stream.of(
+                    text(t.id() + " action", t.action()),
+                    text(t.id() + " see", t.see()),
+                    text(t.id() + " how", t.how()),
+                    new String[] {t.id() + " basis", t.basis()}));
   }
 
   private static Stream<String[]> procedureTexts() {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -48,7 +49,7 @@ class MistakenProfilesTest {
       return problems.sorted();
     }
     try {
-      Rig.read(root.orElseThrow(), Optional.empty(), Map.of());
+      Rig.read(root.orElseThrow(), Optional.empty(), Map.of(), Set.of());
       return List.of();
     } catch (ProblemsFound e) {
       return e.problems();
