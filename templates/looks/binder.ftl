@@ -108,9 +108,7 @@ h3 { font-size: 17pt; line-height: 24pt; padding: 8pt 0; -fs-page-break-min-heig
 
 /* signal panels: colour, and a border that differs by level where there is no colour */
 .panel { position: relative; page-break-inside: avoid; margin-bottom: 8pt; padding-left: ${signal}pt; }
-.reminder + .reminder { margin-top: -8pt; }
 .step .reminder { margin: 4pt 0; }
-.step .reminder + .reminder { margin-top: -4pt; }
 .told { background-color: #fff; padding: 5pt 8pt; }
 .level-caution .told { padding: 6.5pt 8pt; }
 .level-notice .told { padding: 7.25pt 8pt; }

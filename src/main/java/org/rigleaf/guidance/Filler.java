@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.rigleaf.figures.Amounts;
@@ -21,6 +22,10 @@ import org.rigleaf.source.Unit;
  * in; nothing is guessed.
  */
 public final class Filler {
+  /** Keys whose words name other things of the rig. */
+  private static final Set<String> MENTIONS =
+      Set.of("feeds", "cuts", "leaves", "protects", "sheds");
+
   private final Rig rig;
   private final Figures figures;
   private final Wording wording;
@@ -83,8 +88,17 @@ public final class Filler {
       return Run.text(written(fact));
     }
     return Optional.ofNullable(rig.texts().get(path))
-        .map(t -> Run.text(places.spoken(path, t)))
+        .map(
+            t ->
+                Run.text(MENTIONS.contains(Ids.last(path)) ? mentioned(t) : places.spoken(path, t)))
         .orElse(Run.blank(path));
+  }
+
+  /** Mentions of other things, each by its name. */
+  private String mentioned(String text) {
+    return Stream.of(text.split(", "))
+        .map(t -> rig.meant(t).map(places::inSentence).orElse(t))
+        .collect(Collectors.joining(", "));
   }
 
   /** As the keeper wrote it, with the signs that a reader knows: degrees, commas in thousands. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.DoublePredicate;
 import org.rigleaf.figures.Amounts;
@@ -127,12 +128,16 @@ public final class Findings {
         .orElse("");
   }
 
+  private String axle(String number) {
+    return guide.places().axle(number).toLowerCase(Locale.ROOT);
+  }
+
   private void tires() {
     for (Figure f : figures.all()) {
       if (f.id().matches("tire\\.[^.]+\\.age")
           && f.number() > TypicalValues.of("tire.years").value()) {
         String axle = f.id().split("\\.")[1];
-        add("tire-past-age", "tire." + axle, Map.of("axle", axle));
+        add("tire-past-age", "tire." + axle, Map.of("axle", axle(axle)));
       }
     }
   }
@@ -200,7 +205,7 @@ public final class Findings {
       if (meant && wrong.test(f.number())) {
         String id = f.id().replaceFirst("\\.margin$", "");
         String over = Amounts.text(Math.abs(f.number()), f.unit());
-        add(finding, id, Map.of("axle", Ids.last(id), "over", over));
+        add(finding, id, Map.of("axle", axle(Ids.last(id)), "over", over));
       }
     }
   }

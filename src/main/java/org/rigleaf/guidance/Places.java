@@ -159,6 +159,14 @@ public final class Places {
     return own || shout ? name : name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
   }
 
+  /** An axle by its number, front to rear: a motorhome has a front and a rear one. */
+  public String axle(String number) {
+    return Optional.of("axle-" + number + "-motor")
+        .filter(key -> rig.identity().kind().motorized())
+        .flatMap(wording::find)
+        .orElseGet(() -> wording.phrase("row-axle", Map.of("x", number)));
+  }
+
   /** The printed name of a load that has a section of its own, such as the heater's element. */
   public String loadName(String part) {
     String name = wording.gear("load." + part).title();

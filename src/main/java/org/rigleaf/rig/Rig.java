@@ -169,7 +169,12 @@ public record Rig(
 
   /** The id of what a reference means; empty if it is only words. */
   public Optional<String> resolve(Reference reference) {
-    return Optional.ofNullable(meant.get(lower(reference.text())));
+    return meant(reference.text());
+  }
+
+  /** The id of what a name, an id or its last part means. */
+  public Optional<String> meant(String name) {
+    return Optional.ofNullable(meant.get(lower(name)));
   }
 
   /** A name counts before an id, and the first of its kind before the next. */

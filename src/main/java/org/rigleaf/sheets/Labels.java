@@ -46,8 +46,9 @@ final class Labels {
       case "people" -> wording.phrase("people-" + part);
       case "what" -> wording.find("what-" + part).orElseGet(() -> named(part));
       case "fuel", "sky", "source" -> wording.phrase(variable + "-" + part);
+      case "axle" -> places.axle(part);
       case "month" -> part.substring(0, 1).toUpperCase(Locale.ROOT) + part.substring(1);
-      case "slope", "strength", "percent", "axle", "check", "midnight" ->
+      case "slope", "strength", "percent", "duty", "check", "midnight" ->
           wording.phrase("row-" + variable, Map.of("x", part.replace('-', '.')));
       default -> named(part);
     };

@@ -186,7 +186,7 @@ class MainTest {
   @Test
   void checkNamesTiresPastTheirAgeAGeneratorTooSmallToStartTheAirConditionerAndUpkeepThatIsLate() {
     assertEquals(0, run("check", "rig-profiles/cattail.yaml"));
-    assertTrue(out.toString().contains("Tires of axle 1: 7.1 years old."), out.toString());
+    assertTrue(out.toString().contains("Tires, front axle: 7.1 years old."), out.toString());
     assertTrue(
         out.toString().contains("takes 5,200 W to start, and the generator gives 4,000 W"),
         out.toString());
@@ -201,7 +201,7 @@ class MainTest {
       delimiter = '|',
       value = {
         "pickerelweed | 0",
-        "duckweed | 1 Tires of axle 1: 8.9 years old.", // week 21 of 2017 to 2026-04-30
+        "duckweed | 1 Tires, axle 1: 8.9 years old.", // week 21 of 2017 to 2026-04-30
         "bogbean | 0",
         "sweetgale | 0",
         "spikerush | 1 Carbon monoxide alarm: was to be replaced by 30 September 2025.",

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.rigleaf.RandomRigs;
 import org.rigleaf.TestData;
 import org.rigleaf.TestRigs;
@@ -30,7 +31,7 @@ import org.rigleaf.rig.TypicalValues;
 class LanguageTest {
   private static final Pattern VAGUE =
       Pattern.compile(
-          "\\b(as required|as needed|sufficient|properly|appropriate|carefully|if equipped|if fitted|if your rig has|some rigs|some models|etc)\\b|\\bnormal\\b",
+          "\\b(as required|as needed|sufficient|properly|appropriate|carefully|if equipped|if fitted|if your rig has|some rigs|some models|etc|adequate|adequately|suitable|suitably|reasonable|reasonably|as necessary|if necessary|if needed|where applicable|when applicable|periodically|regularly|occasionally|from time to time|with care|in good order|correctly)\\b|\\bnormal\\b",
           Pattern.CASE_INSENSITIVE);
   private static final Set<String> VERBS =
       Set.copyOf(TestData.list(TestData.read("verbs.yaml"), "verbs"));
@@ -159,6 +160,60 @@ class LanguageTest {
                         Stream.of(c.hazard(), c.consequence(), c.defer()),
                         c.avoid().stream().map(ConditionalText::text))));
     assertEquals(List.of(), faults);
+  }
+
+  /** Where a clause begins that only describes, such as 'a hose that is marked'. */
+  private static final String CLAUSE = " (that|whether|which|who|if|until|while|once|as) |, ";
+
+  /** A step tells somebody to do something; it does not say that something is done. */
+  @Test
+  void noActionIsPassive() {
+    Pattern passive = Pattern.compile("\\b(is|are|be|been|being|was|were) \\w+(ed|en)\\b");
+    steps()
+        .filter(s -> passive.matcher(s.step().action().plain().split(CLAUSE)[0]).find())
+        .forEach(s -> faults.add(s.name() + ": passive: " + s.step().action().plain()));
+    assertEquals(List.of(), faults);
+  }
+
+  /** All steps and cautions of a rig together, by both indexes. */
+  @ParameterizedTest
+  @MethodSource("org.rigleaf.TestRigs#all")
+  void aWholeBinderReadsAtGradeEightOrBelowByTwoIndexes(String name) {
+    Rig rig = name.equals("bulrush") ? TestRigs.smallest() : TestRigs.demo(name);
+    Guide guide = new Guide(rig, Figures.of(rig), Wording.english(), Map.of());
+    Stream<Words> steps =
+        guide.procedures().values().stream()
+            .flatMap(p -> p.steps().stream())
+            .flatMap(s -> Stream.of(s.action(), s.see(), s.ifNot()));
+    Stream<Words> cautions =
+        guide.cautions().stream()
+            .flatMap(
+                c -> Stream.of(c.hazard(), c.consequence(), Words.joined(c.avoid()), c.defer()));
+    String all = Stream.concat(steps, cautions).map(Words::plain).collect(Collectors.joining(" "));
+    int words = words(all);
+    int sentences = sentences(all).size();
+    double fleschKincaid = grade(words, sentences, syllables(all));
+    double automated = automated(letters(all), words, sentences);
+    assertTrue(words > 2000, name + " has " + words + " words");
+    assertTrue(fleschKincaid <= 8, name + ": Flesch-Kincaid grade " + fleschKincaid);
+    assertTrue(automated <= 8, name + ": automated readability grade " + automated);
+  }
+
+  /** Automated Readability Index of Smith and Senter (1967), from memory. */
+  private static double automated(int letters, int words, int sentences) {
+    return 4.71 * letters / words + 0.5 * words / sentences - 21.43;
+  }
+
+  /** By hand: 17 letters, 6 words, one sentence: 4.71 x 17 / 6 + 0.5 x 6 - 21.43. */
+  @Test
+  void theAutomatedIndexCountsLettersWordsAndSentences() {
+    String text = "The cat sat on the mat.";
+    assertEquals(17, letters(text));
+    assertEquals(-5.085, automated(letters(text), words(text), 1), 0.001);
+  }
+
+  private static int letters(String text) {
+    return text.replaceAll("[^A-Za-z0-9]", "").length();
   }
 
   private void grade(String id, Stream<TextTemplate> texts) {

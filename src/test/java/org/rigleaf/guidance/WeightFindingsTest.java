@@ -62,14 +62,14 @@ class WeightFindingsTest {
             "weights: {axle-ratings: [2700 lb, 2699 lb]}",
             "axles: 5400 lb, hitch: 600 lb"),
         "axle-overloaded safety",
-        "Axle 2 carries 2,700 lb, 1 lb more than it may.");
+        "Too much on axle 2: it carries 2,700 lb, 1 lb more than it may.");
     says(
         told(
             "travel trailer",
             "tires: [{axle: front, count: 2, carries: 1349 lb}, {axle: rear, count: 2, carries: 1350 lb}]",
             "axles: 5400 lb, hitch: 600 lb"),
         "tires-overloaded safety",
-        "Tires of axle 1: the load is 2 lb more than they may carry.");
+        "Tires, axle 1: the load is 2 lb more than they may carry.");
   }
 
   @ParameterizedTest
@@ -126,7 +126,7 @@ class WeightFindingsTest {
             "weights: {gvwr: 6000 lb, unloaded: 5000 lb, cargo-label: 1200 lb}",
             "axles: 5400 lb, hitch: 600 lb"),
         "cargo-label-conflict attention",
-        "carry 1200 lb, but the GVWR less the weight unloaded is 1,000 lb.");
+        "carry 1,200 lb, but the GVWR less the weight unloaded is 1,000 lb.");
   }
 
   @Test
