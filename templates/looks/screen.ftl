@@ -63,6 +63,7 @@ thead th { border-bottom: 2px solid #000; font-size: 0.85em; }
   .panel { grid-template-columns: 1fr; }
   .to-fill { display: block; }
   .tasks thead { display: none; }
+  .tasks td[data-head]::before { content: attr(data-head) ": "; }
   .tasks, .tasks tbody, .tasks tr, .tasks th, .tasks td { display: block; }
   .tasks th, .tasks td { border: 0; padding: 2px 0; }
   .tasks tr { border-bottom: 1px solid #999; padding: 6px 0; }
