@@ -163,6 +163,23 @@ tr { page-break-inside: avoid; }
 .legend .code { font-size: 10pt; }
 .legend p { font-size: 10pt; line-height: 12pt; }
 
+/* faults: a symptom and its checks stay on one page; where to stop is white on black */
+.fault { page-break-inside: avoid; padding-bottom: 8pt; }
+.band + .fault h3 { padding-top: 0; }
+.checks { table-layout: fixed; }
+.check-n { width: 16pt; font-weight: 700; }
+.check-look { width: 36%; }
+.check-place { width: 22%; }
+.halt { background-color: #000; color: #fff; padding: 4pt 12pt; overflow: hidden; page-break-inside: avoid; }
+.halt a { color: #fff; }
+.halt + .halt { border-top: 1pt solid #fff; }
+.halt-word { float: left; width: 56pt; font-size: 14pt; }
+.halt-sign { margin-left: 64pt; }
+.call-line { padding: 4pt 0 12pt; }
+.symptoms .group-head { margin-top: 8pt; }
+.symptoms li { position: relative; border-bottom: 0.5pt solid #000; padding: 4pt 72pt 3.5pt 0; }
+.symptoms .page { position: absolute; right: 0; top: 4pt; }
+
 /* emergencies: 14 on 18, on one page; what to tell the caller stands two a row */
 .emergency .band { margin-bottom: 8pt; }
 .emergency p, .emergency li { font-size: 14pt; line-height: 17pt; }

@@ -58,7 +58,7 @@ record ProcedureText(
     return group;
   }
 
-  private static List<Item> items(Fields entry, String key, WordingCheck check) {
+  static List<Item> items(Fields entry, String key, WordingCheck check) {
     List<Item> items = new ArrayList<>();
     for (Node node : entry.list(key)) {
       entry.group(node, key).ifPresent(item -> items.add(item(item, check)));
@@ -127,11 +127,14 @@ record ProcedureText(
                     path.at(), entry.pathOf("by"), "no value '" + c + "'", "one of: " + values));
   }
 
+  /** A check of a fault is a step too: {@code look} is its action, {@code then} what one sees. */
   private static Item step(Fields entry, WordingCheck check) {
+    String action = entry.has("look") ? "look" : "action";
+    String see = entry.has("look") ? "then" : "see";
     Optional<Node.Text> at = entry.text("at");
     at.ifPresent(t -> check.gear(t.at(), entry.pathOf("at"), t.value()));
     Optional<Node.Text> id = entry.text("id");
-    if (id.isEmpty() || !entry.has("action")) {
+    if (id.isEmpty() || !entry.has(action)) {
       check.problem(entry.at(), entry.path(), "a step needs an id and an action", "write both");
     }
     return new Item.StepText(
@@ -141,8 +144,8 @@ record ProcedureText(
         cautions(entry, check),
         at.map(Node.Text::value),
         kit(entry, check),
-        TextTemplate.read(entry, "action", check),
-        TextTemplate.read(entry, "see", check),
+        TextTemplate.read(entry, action, check),
+        TextTemplate.read(entry, see, check),
         TextTemplate.read(entry, "if-not", check),
         entry.text("card").filter(t -> t.value().equals("yes")).isPresent());
   }
@@ -160,7 +163,7 @@ record ProcedureText(
     return kit.map(Node.Text::value);
   }
 
-  private static List<String> cautions(Fields entry, WordingCheck check) {
+  static List<String> cautions(Fields entry, WordingCheck check) {
     List<Node.Text> ids = entry.texts("cautions");
     ids.forEach(t -> check.caution(t.at(), entry.pathOf("cautions"), t.value()));
     return ids.stream().map(Node.Text::value).toList();

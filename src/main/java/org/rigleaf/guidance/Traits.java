@@ -62,6 +62,7 @@ public final class Traits {
     all.put("pressure-water", Traits::underPressure);
     all.put("few-chocks", Traits::fewChocks);
     all.put("winter-valve", Traits::winterValve);
+    all.put("panel", rig -> !rig.has("electric.panel.none"));
     return all;
   }
 

@@ -154,7 +154,8 @@ public record Electric(
   }
 
   /** A breaker; the one named 'Main' limits the whole rig. */
-  public record Breaker(String id, String name, Fact rating, List<Reference> feeds) {
+  public record Breaker(String id, String name, Fact rating, List<Reference> feeds)
+      implements Circuit {
     static Breaker read(Section s) {
       return new Breaker(
           s.path(),

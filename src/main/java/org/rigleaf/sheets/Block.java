@@ -10,7 +10,9 @@ public sealed interface Block
         DrawingBlock,
         LinesBlock,
         FillBlock,
-        PlacesBlock {
+        PlacesBlock,
+        FaultBlock,
+        SymptomsBlock {
   /** Lower-case word of the kind. */
   String kind();
 }

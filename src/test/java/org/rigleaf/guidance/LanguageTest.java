@@ -74,6 +74,7 @@ class LanguageTest {
             (name, rig) -> {
               Guide guide = new Guide(rig, Figures.of(rig), Wording.english(), Map.of());
               guide.procedures().values().forEach(p -> printed(name, p));
+              guide.faults().values().forEach(f -> printed(name, f));
             });
     assertEquals(List.of(), faults.stream().distinct().limit(40).toList());
   }
@@ -96,6 +97,27 @@ class LanguageTest {
         }
       }
     }
+  }
+
+  /** A symptom's checks fit one look: twelve at most, however many outlets and drains there are. */
+  private void printed(String rig, Fault f) {
+    if (f.checks().size() > 12) {
+      faults.add(rig + ", " + f.id() + ": " + f.checks().size() + " checks");
+    }
+    for (Step s : f.checks()) {
+      if (words(s.action().plain()) > 12) {
+        faults.add(s.id() + ": " + words(s.action().plain()) + " words: " + s.action().plain());
+      }
+    }
+  }
+
+  @Test
+  void everyCheckSaysWhatItMeans() {
+    List<String> silent =
+        Wording.english().faults.values().stream()
+            .flatMap(f -> steps(f.checks()).filter(s -> s.see().empty()).map(s -> f.id()))
+            .toList();
+    assertEquals(List.of(), silent);
   }
 
   @Test
@@ -123,7 +145,8 @@ class LanguageTest {
   }
 
   @Test
-  void everyProcedureAndCautionReadsAtGradeEightOrBelow() {
+  void everyProcedureFaultAndCautionReadsAtGradeEightOrBelow() {
+    Wording.english().faults.values().forEach(f -> grade(f.id(), words(f)));
     Wording.english()
         .procedures
         .values()
@@ -140,6 +163,12 @@ class LanguageTest {
                         Stream.of(c.hazard(), c.consequence(), c.defer()),
                         c.avoid().stream().map(ConditionalText::text))));
     assertEquals(List.of(), faults);
+  }
+
+  private static Stream<TextTemplate> words(FaultText f) {
+    return Stream.concat(
+        steps(f.checks()).flatMap(s -> Stream.of(s.action(), s.see())),
+        f.stops().stream().map(FaultText.StopText::text));
   }
 
   private void grade(String id, Stream<TextTemplate> texts) {
@@ -209,8 +238,13 @@ class LanguageTest {
   private record Named(String name, Item.StepText step) {}
 
   private static Stream<Named> steps() {
-    return Wording.english().procedures.values().stream()
-        .flatMap(p -> steps(p).map(s -> new Named(p.id() + "." + s.id(), s)));
+    Stream<Named> procedures =
+        Wording.english().procedures.values().stream()
+            .flatMap(p -> steps(p).map(s -> new Named(p.id() + "." + s.id(), s)));
+    Stream<Named> checks =
+        Wording.english().faults.values().stream()
+            .flatMap(f -> steps(f.checks()).map(s -> new Named(f.id() + "." + s.id(), s)));
+    return Stream.concat(procedures, checks);
   }
 
   private static Stream<Item.StepText> steps(ProcedureText p) {
@@ -236,7 +270,8 @@ class LanguageTest {
 
   /** Name and text of every entry that a reader may see. */
   private static Stream<String[]> texts() {
-    return Stream.of(stepTexts(), procedureTexts(), cautionTexts(), otherTexts()).flatMap(t -> t);
+    return Stream.of(stepTexts(), procedureTexts(), faultTexts(), cautionTexts(), otherTexts())
+        .flatMap(t -> t);
   }
 
   private static Stream<String[]> stepTexts() {
@@ -258,6 +293,15 @@ class LanguageTest {
                         p.stopIf().stream().map(s -> text(p.id() + " stop-if", s.text())),
                         p.need().stream().map(n -> text(p.id() + " need", n.text())))
                     .flatMap(texts -> texts));
+  }
+
+  private static Stream<String[]> faultTexts() {
+    return Wording.english().faults.values().stream()
+        .flatMap(
+            f ->
+                Stream.concat(
+                    Stream.<String[]>of(new String[] {f.id(), f.symptom()}),
+                    f.stops().stream().map(s -> text(f.id() + " stop", s.text()))));
   }
 
   private static Stream<String[]> cautionTexts() {
