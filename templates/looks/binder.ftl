@@ -200,6 +200,8 @@ tr { page-break-inside: avoid; }
 .emergency .told { padding: 2pt 8pt; }
 .emergency .signal-cell { top: 2pt; line-height: 18pt; }
 .emergency .done { margin-bottom: 4pt; padding-top: 3pt; }
+/* where else one gets out: two rows in the room of one */
+.emergency th, .emergency td { padding: 1.5pt 8pt 1pt 0; line-height: 14pt; }
 .emergency .fill { padding: 0; page-break-inside: avoid; overflow: hidden; }
 .emergency h3 { font-size: 13pt; line-height: 16pt; padding: 4pt 0 0; -fs-page-break-min-height: 64pt; }
 .emergency .to-fill { float: left; width: 48%; height: 28pt; line-height: 12pt; }

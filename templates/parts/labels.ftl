@@ -33,7 +33,7 @@
   "note": "What is new",
   "limits": "What comes first",
   "calls": "Whom to call",
-  "assumes": "typical value:",
+  "assumes": "typical value",
   "urgent": "Put this right before anybody uses the rig",
   "draft-note": "Not an issued edition."
 }>

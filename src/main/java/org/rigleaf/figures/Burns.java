@@ -38,7 +38,9 @@ final class Burns {
   /** Gallons that a generator of propane, or of motor fuel, burns in the hours of the stay. */
   double[] generatorGallons(boolean propane) {
     Optional<Electric.Generator> generator =
-        rig.electric().generator().filter(g -> Generators.burnsPropane(g) == propane);
+        rig.electric()
+            .generator()
+            .filter(propane ? Generators::burnsPropane : Generators::drinksMotorFuel);
     if (generator.isEmpty() || trip.generator().isEmpty()) {
       return Hours.evenly(0);
     }

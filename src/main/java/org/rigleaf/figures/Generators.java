@@ -58,6 +58,11 @@ final class Generators {
     return g.fuel().filter(Electric.GeneratorFuel.LP::equals).isPresent();
   }
 
+  /** True if it burns motor fuel that the rig carries; a portable one has a tank of its own. */
+  static boolean drinksMotorFuel(Electric.Generator g) {
+    return !burnsPropane(g) && !g.portable();
+  }
+
   private static void untilBare(Electric.Generator g, Rig rig, Rows rows) {
     boolean lp = burnsPropane(g);
     List<String> containers = Lp.containers(rig);
@@ -68,6 +73,10 @@ final class Generators {
               runHours(
                   containers.stream().mapToDouble(id -> in.of(id, Lp.GALLONS, id)).sum(),
                   in.of("full-load", g.fullLoad())));
+    } else if (!lp && g.portable()) {
+      rows.number(
+          "{holds} ÷ {full-load}",
+          in -> runHours(in.of("holds", g.holds()), in.of("full-load", g.fullLoad())));
     } else if (!lp && drinksFromTank(g, rig)) {
       rows.number(
           "{holds} × (1 − {stops-at}) ÷ {full-load}",

@@ -4,6 +4,7 @@ import static org.rigleaf.figures.Check.SECOND_DERIVATION;
 import static org.rigleaf.rig.Electric.Supply.BATTERY;
 import static org.rigleaf.rig.Electric.Supply.MAINS;
 import static org.rigleaf.source.Unit.AMPERE_UNIT;
+import static org.rigleaf.source.Unit.VOLT_UNIT;
 import static org.rigleaf.source.Unit.WATT_UNIT;
 
 import java.util.ArrayList;
@@ -44,7 +45,21 @@ final class Loads {
                               rows.number(
                                   currentFormula(i, rig), in -> current(i, rig, in), i.id())));
 
-  static final List<Entry> ENTRIES = List.of(CURRENT);
+  /** Amperes of 12 V and of 120 V are never added up, so each load says which it has. */
+  static final Entry VOLTAGE =
+      Entry.of(
+              "load.<id>.voltage",
+              VOLT_UNIT,
+              SECOND_DERIVATION,
+              "the nominal voltage of its supply: 120 V, or the bank's")
+          .rows(
+              (rig, rows) ->
+                  of(rig).stream()
+                      .filter(i -> i.supply().isPresent())
+                      .forEach(
+                          i -> rows.number(voltsFormula(i, rig), in -> volts(i, rig, in), i.id())));
+
+  static final List<Entry> ENTRIES = List.of(CURRENT, VOLTAGE);
 
   private Loads() {}
 

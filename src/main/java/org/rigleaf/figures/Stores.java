@@ -198,6 +198,6 @@ final class Stores {
   }
 
   private static Optional<Electric.Generator> generator(Rig rig) {
-    return rig.electric().generator().filter(g -> !Generators.burnsPropane(g));
+    return rig.electric().generator().filter(Generators::drinksMotorFuel);
   }
 }

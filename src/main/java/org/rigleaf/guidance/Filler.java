@@ -66,9 +66,12 @@ public final class Filler {
       case "count-of" ->
           text(String.valueOf(rig.gear().stream().filter(g -> g.type().equals(id)).count()));
       case "breaker-of" -> circuits(rig.electric().breakers(), "breaker", id);
-      case "fuse-of" -> circuits(List.of(), "fuse", id);
+      case "fuse-of" -> circuits(rig.electric().fuses(), "fuse", id);
       case "topic" -> List.of(topic(id));
-      case "fact" -> List.of(fact(id));
+      case "fact" ->
+          id.endsWith(".switch") || id.endsWith(".switches")
+              ? places.labelled(Ids.parent(id), new Words(List.of(fact(id)))).runs()
+              : List.of(fact(id));
       case "contact" -> List.of(contact());
       default -> List.of(Run.blank(part.text()));
     };

@@ -24,6 +24,7 @@ public final class Guide {
   private final Map<String, List<String>> events = new LinkedHashMap<>();
   private final Map<String, Procedure> procedures = new LinkedHashMap<>();
   private final Map<String, Fault> faults = new LinkedHashMap<>();
+  private final Map<String, Set<String>> subjects = new LinkedHashMap<>(); // by procedure
 
   /**
    * The guidance of a rig.
@@ -63,6 +64,24 @@ public final class Guide {
   /** The events that the printed steps complete, by step id, in the order of the steps. */
   public Map<String, List<String>> events() {
     return events;
+  }
+
+  /** The things with a note of the keeper's that the steps of a procedure speak of, by id. */
+  public Set<String> noted(String procedure) {
+    Set<String> noted = new LinkedHashSet<>();
+    subjects.getOrDefault(procedure, Set.of()).forEach(s -> withNote(s).ifPresent(noted::add));
+    return noted;
+  }
+
+  private Optional<String> withNote(String path) {
+    return rig.texts().containsKey(path + ".note")
+        ? Optional.of(path)
+        : path.contains(".") ? withNote(Ids.parent(path)) : Optional.empty();
+  }
+
+  /** True if a condition holds for the rig, or inside a list for the item with this id. */
+  public boolean holds(Condition condition, String item) {
+    return condition.holds(inside(item));
   }
 
   /** Fills a text of the wording for this rig. */
@@ -229,6 +248,7 @@ public final class Guide {
     events.put(id, s.does());
     String gear =
         s.at().map(a -> a.equals(".") ? item : a.startsWith(".") ? item + a : a).orElse("");
+    subjects(counter.procedure, s, gear, item);
     String code = rig.codes().getOrDefault(gear, "");
     boolean unlisted = s.kit().filter(k -> traits.contains(k + ".unlisted")).isPresent();
     return Optional.of(
@@ -243,5 +263,11 @@ public final class Guide {
             code.isEmpty() ? "" : gear,
             gear.isEmpty() ? Words.NONE : places.where(gear),
             reminders(s.cautions())));
+  }
+
+  private void subjects(String procedure, Item.StepText s, String gear, String item) {
+    Set<String> all = subjects.computeIfAbsent(procedure, p -> new LinkedHashSet<>());
+    all.addAll(List.of(gear, item));
+    List.of(s.action(), s.see(), s.ifNot()).forEach(t -> all.addAll(t.subjects(item)));
   }
 }

@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.rigleaf.figures.Amounts;
 import org.rigleaf.rig.Face;
+import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Ids;
 import org.rigleaf.rig.Place;
 import org.rigleaf.rig.Rig;
@@ -27,13 +29,30 @@ public final class Places {
     this.wording = wording;
   }
 
-  /** Where a piece of gear is; a line to fill in if nobody said. */
+  /**
+   * Where a piece of gear is, and what panel or label call it; a line to fill in if nobody said
+   * where. The label of gear with a switch is that of the switch.
+   */
   public Words where(String id) {
+    boolean switched = text(id + ".switch").isPresent() || text(id + ".switches").isPresent();
+    return switched ? place(id) : labelled(id, place(id));
+  }
+
+  /** Words about the place of a thing or of its switch, with the words that stand on it. */
+  Words labelled(String id, Words place) {
+    return text(id + ".marked")
+        .map(m -> Words.of(wording.phrase("marked", Map.of("marked", m))))
+        .map(m -> new Words(Stream.concat(place.runs().stream(), m.runs().stream()).toList()))
+        .orElse(place);
+  }
+
+  private Words place(String id) {
     Optional<String> said =
         rig.gear(id)
             .flatMap(g -> words(g.place()))
             .or(() -> text(id + ".where"))
-            .or(() -> text(id + ".kept"));
+            .or(() -> text(id + ".kept"))
+            .or(() -> measured(id));
     return said.map(Words::of).orElse(new Words(List.of(Run.blank(id + ".where"))));
   }
 
@@ -44,6 +63,13 @@ public final class Places {
 
   private Optional<String> text(String path) {
     return Optional.ofNullable(rig.texts().get(path));
+  }
+
+  /** How far back a thing is that has no code, such as a piece of the load. */
+  private Optional<String> measured(String id) {
+    return Optional.ofNullable(rig.facts().get(id + ".at"))
+        .filter(Fact::known)
+        .map(at -> wording.phrase(back(), Map.of("feet", feet(at.value()))));
   }
 
   private Optional<String> words(Place place) {
@@ -62,9 +88,10 @@ public final class Places {
   }
 
   private String back(Spot spot) {
-    if (spot.face() == Face.REAR) {
-      return "forward-of-rear";
-    }
+    return spot.face() == Face.REAR ? "forward-of-rear" : back();
+  }
+
+  private String back() {
     return switch (rig.identity().kind()) {
       case TRUCK_CAMPER -> "back-of-nose";
       case CLASS_A, CLASS_B, CLASS_C -> "back-of-bumper";
@@ -81,7 +108,7 @@ public final class Places {
    * not say it.
    */
   public String name(String id) {
-    String own = text(id + ".name").or(() -> text(parent(id) + ".name")).orElse("");
+    String own = text(id + ".name").or(() -> text(Ids.parent(id) + ".name")).orElse("");
     String type = rig.gear(id).map(org.rigleaf.rig.Gear::type).orElse(id);
     Optional<String> label = wording.label(type).filter(l -> !own.isEmpty());
     String name =
@@ -101,11 +128,7 @@ public final class Places {
    * safety.alarms.smoke.
    */
   private boolean inList(String id) {
-    return kind(parent(id)).isPresent() && rig.gear(parent(id)).isEmpty();
-  }
-
-  private static String parent(String id) {
-    return id.contains(".") ? id.substring(0, id.lastIndexOf('.')) : id;
+    return kind(Ids.parent(id)).isPresent() && rig.gear(Ids.parent(id)).isEmpty();
   }
 
   private Optional<String> kind(String type) {

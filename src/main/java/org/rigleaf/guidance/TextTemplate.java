@@ -23,6 +23,7 @@ public record TextTemplate(List<Part> parts) {
 
   private static final Pattern SLOT = Pattern.compile("\\{([a-z-]+)(?::([^{}]*))?\\}");
   private static final Set<String> ITEM = Set.of("name", "code", "place");
+  private static final Set<String> SUBJECTS = Set.of("place-of", "name-of", "code-of", "fact");
   private static final Set<String> KINDS =
       Set.of(
           "figure",
@@ -89,6 +90,14 @@ public record TextTemplate(List<Part> parts) {
         // the rest needs no table
       }
     }
+  }
+
+  /** What the slots speak of: gear and facts, by path; inside a list, of the item with this id. */
+  List<String> subjects(String item) {
+    return parts.stream()
+        .filter(p -> SUBJECTS.contains(p.kind()))
+        .map(p -> p.text().startsWith(".") ? item + p.text() : p.text())
+        .toList();
   }
 
   /** True if there is nothing to say. */

@@ -48,6 +48,9 @@ public final class Traits {
     all.put(
         "auto-jacks",
         rig -> rig.has("body.levelling.kind.hydraulic") || rig.has("body.levelling.kind.electric"));
+    all.put(
+        "built-in-generator",
+        rig -> rig.electric().generator().filter(g -> !g.portable()).isPresent());
     all.put("towed-car", Traits::towsCar);
     all.put("tow-vehicle-wanted", rig -> rig.identity().kind().towable() && !vehicleKnown(rig));
     all.put("truck-wanted", rig -> rig.has("rig.kind.truck-camper") && !vehicleKnown(rig));

@@ -30,6 +30,12 @@ public record Body(
     List<BedEnd> bedEnds,
     Optional<Gear> liftRoof,
     Optional<Gear> ramp,
+    Optional<Roof> roof,
+    Optional<Gear> ladder,
+    List<Bay> bays,
+    Optional<Gear> windowGuards,
+    List<Antenna> antennas,
+    Optional<Gear> cableInlet,
     Shell shell) {
 
   static Body read(Section s) {
@@ -46,23 +52,31 @@ public record Body(
         s.items("bed-ends", "bed end", "name", BedEnd::read),
         s.group("lift-roof", r -> r.gear(Letter.BODY)),
         s.group("ramp", r -> r.gear(Letter.BODY)),
+        s.group("roof", Roof::read),
+        s.group("ladder", l -> l.gear(Letter.BODY)),
+        s.items("bays", "bay", "name", Bay::read),
+        s.group("window-guards", w -> w.gear(Letter.BODY)),
+        s.items("antennas", "antenna", "name", Antenna::read),
+        s.group("cable-inlet", c -> c.gear(Letter.BODY)),
         s.part("shell", Shell::read));
   }
 
-  /** What moves a slide. */
+  /** What moves a slide; in the wall stand two motors, one at each side. */
   public enum SlideDrive implements Choice {
     ELECTRIC,
+    IN_WALL,
     HYDRAULIC,
     CABLE,
     HAND
   }
 
-  /** A slide-out room; width along the wall, depth outward. */
+  /** A slide-out room; width along the wall, depth outward; topper: an awning rolls over it. */
   public record Slide(
       Gear gear,
       Optional<SlideDrive> drive,
       Fact width,
       Fact depth,
+      Answer topper,
       Optional<String> switchPlace,
       Optional<String> order) {
     static Slide read(Section s) {
@@ -71,6 +85,7 @@ public record Body(
           s.choice("drive", SlideDrive.class),
           s.positive("width", FOOT),
           s.positive("depth", FOOT),
+          s.yes("topper"),
           s.words("switch"),
           s.words("order"));
     }
@@ -100,6 +115,44 @@ public record Body(
   public record BedEnd(Gear gear, Fact reach) {
     static BedEnd read(Section s) {
       return new BedEnd(s.gear(Letter.BODY), s.positive("reach", FOOT));
+    }
+  }
+
+  /** What a roof is covered with. */
+  public enum Skin implements Choice {
+    RUBBER,
+    PLASTIC,
+    FIBERGLASS,
+    METAL,
+    CLOTH
+  }
+
+  /** The roof: its skin, whether it is made to walk on, what its joints are sealed with. */
+  public record Roof(Optional<Skin> skin, Answer walkOn, Optional<String> sealant) {
+    static Roof read(Section s) {
+      return new Roof(s.choice("skin", Skin.class), s.yes("walk-on"), s.words("sealant"));
+    }
+  }
+
+  /** A bay behind an outside door: what is in it, and how its door is caught. */
+  public record Bay(Gear gear, List<String> holds, Optional<String> latch) {
+    static Bay read(Section s) {
+      return new Bay(s.gear(Letter.BODY), s.list("holds"), s.words("catch"));
+    }
+  }
+
+  /** How an antenna stands. */
+  public enum AntennaKind implements Choice {
+    CRANK,
+    FIXED,
+    DISH
+  }
+
+  /** An antenna on the roof; where the switch of its booster is. */
+  public record Antenna(Gear gear, Optional<AntennaKind> kind, Optional<String> booster) {
+    static Antenna read(Section s) {
+      return new Antenna(
+          s.gear(Letter.BODY), s.choice("kind", AntennaKind.class), s.words("booster"));
     }
   }
 

@@ -21,14 +21,24 @@ public record Climate(
     Optional<Furnace> furnace,
     List<AirConditioner> airConditioners,
     Optional<Refrigerator> refrigerator,
-    Optional<Range> range) {
+    Optional<Range> range,
+    Optional<Gear> rangeHood,
+    Optional<Gear> outsideKitchen,
+    List<VentFan> ventFans,
+    Optional<Gear> radiantHeater,
+    Optional<Gear> dashAir) {
 
   static Climate read(Section s) {
     return new Climate(
         s.group("furnace", Furnace::read),
         s.items("air-conditioners", "air conditioner", "name", AirConditioner::read),
         s.group("refrigerator", Refrigerator::read),
-        s.group("range", Range::read));
+        s.group("range", Range::read),
+        s.group("range-hood", h -> h.gear(Letter.CLIMATE)),
+        s.group("outside-kitchen", k -> k.gear(Letter.CLIMATE)),
+        s.items("vent-fans", "vent fan", "name", VentFan::read),
+        s.group("radiant-heater", h -> h.gear(Letter.CLIMATE)),
+        s.group("dash-air", a -> a.gear(Letter.CLIMATE)));
   }
 
   /** How a furnace gives its heat. */
@@ -79,12 +89,19 @@ public record Climate(
     }
   }
 
+  /** How an air conditioner can give heat as well. */
+  public enum Warmth implements Choice {
+    HEAT_PUMP,
+    STRIP
+  }
+
   /** An air conditioner; cooling in Btu/h, running and starting watts. */
   public record AirConditioner(
       Gear gear,
       Fact cools,
       Fact draws,
       Fact starts,
+      Optional<Warmth> warms,
       Answer softStarter,
       Answer continuous,
       Optional<Electric.Leg> leg) {
@@ -94,6 +111,7 @@ public record Climate(
           s.positive("cools", BTU_PER_HOUR),
           s.draw("draws"),
           s.positive("starts", WATT_UNIT),
+          s.choice("warms", Warmth.class),
           s.yes("soft-starter"),
           s.yes("continuous"),
           s.choice("leg", Electric.Leg.class));
@@ -134,7 +152,8 @@ public record Climate(
       Fact burner,
       Fact draws,
       Fact tiltSide,
-      Fact tiltLong) {
+      Fact tiltLong,
+      Optional<Gear> outsidePanel) {
     static Refrigerator read(Section s) {
       Gear gear = s.gear(Letter.CLIMATE);
       Tilt tilt = s.part("tilt-limit", Tilt::read);
@@ -146,13 +165,21 @@ public record Climate(
           s.positive("burner", BTU_PER_HOUR),
           s.draw("draws"),
           tilt.side(),
-          tilt.along());
+          tilt.along(),
+          s.group("outside-panel", p -> p.gear(Letter.CLIMATE)));
     }
 
     private record Tilt(Fact side, Fact along) {
       static Tilt read(Section s) {
         return new Tilt(s.between("side", DEGREE, 0.5, 15), s.between("long", DEGREE, 0.5, 15));
       }
+    }
+  }
+
+  /** A fan in the roof or wall that moves air out or in. */
+  public record VentFan(Gear gear, Optional<String> switchPlace) {
+    static VentFan read(Section s) {
+      return new VentFan(s.gear(Letter.CLIMATE), s.words("switch"));
     }
   }
 

@@ -29,6 +29,7 @@ import org.rigleaf.source.Unit;
  * @param adapters adapters aboard
  * @param protector surge protector or full monitor ahead of the rig
  * @param breakers breakers of the panel, the main one named so
+ * @param fuses 12 V fuses and what each feeds
  * @param panel the breaker and fuse panel
  * @param outlets outlets worth naming
  * @param batteries the house bank
@@ -38,8 +39,11 @@ import org.rigleaf.source.Unit;
  * @param solar panels and their controller
  * @param inverter makes 120 V from the bank
  * @param alternatorCharging charging from the engine
- * @param generator built-in generator
+ * @param generator built-in or portable generator
  * @param transfer switch between shore and generator
+ * @param loadShedding controller that cuts loads off by itself when the supply is small
+ * @param batteryMonitor counts what goes into the bank and out of it
+ * @param touchPanel panel of glass that switches things of the rig
  * @param loads what draws power and has no section of its own
  */
 public record Electric(
@@ -47,6 +51,7 @@ public record Electric(
     List<Adapter> adapters,
     Optional<Protector> protector,
     List<Breaker> breakers,
+    List<Fuse> fuses,
     Optional<Gear> panel,
     List<Outlet> outlets,
     Optional<Batteries> batteries,
@@ -58,6 +63,9 @@ public record Electric(
     Optional<AlternatorCharging> alternatorCharging,
     Optional<Generator> generator,
     Optional<Transfer> transfer,
+    Optional<LoadShedding> loadShedding,
+    Optional<Gear> batteryMonitor,
+    Optional<Gear> touchPanel,
     List<Load> loads) {
 
   static Electric read(Section s) {
@@ -66,6 +74,7 @@ public record Electric(
         s.items("adapters", "adapter", "from-post", Adapter::read),
         s.group("protector", Protector::read),
         s.items("breakers", "breaker", "name", Breaker::read),
+        s.items("fuses", "fuse", "name", Fuse::read),
         s.group("panel", p -> p.gear(Letter.ELECTRICITY)),
         s.items("outlets", "outlet", "name", Outlet::read),
         s.group("batteries", Batteries::read),
@@ -77,6 +86,9 @@ public record Electric(
         s.group("alternator-charging", AlternatorCharging::read),
         s.group("generator", Generator::read),
         s.group("transfer", Transfer::read),
+        s.group("load-shedding", LoadShedding::read),
+        s.group("battery-monitor", m -> m.gear(Letter.ELECTRICITY)),
+        s.group("touch-panel", p -> p.gear(Letter.ELECTRICITY)),
         s.items("loads", "load", "name", Load::read));
   }
 
@@ -165,6 +177,19 @@ public record Electric(
     }
   }
 
+  /** A fuse of the 12 V side; its place if that is not the panel. */
+  public record Fuse(String id, String name, Fact rating, List<Reference> feeds, Place place)
+      implements Circuit {
+    static Fuse read(Section s) {
+      return new Fuse(
+          s.path(),
+          s.name().orElse("fuse"),
+          s.positive("rating", AMPERE_UNIT),
+          s.references("feeds"),
+          s.place());
+    }
+  }
+
   /** An outlet worth naming; gfci: it guards others against shock. */
   public record Outlet(Gear gear, Answer gfci, List<Reference> protects) {
     static Outlet read(Section s) {
@@ -244,10 +269,14 @@ public record Electric(
     }
   }
 
-  /** A bank beside the house bank: the engine battery, or one of other volts; what it feeds. */
-  public record OtherBank(Batteries bank, List<Reference> feeds) {
+  /**
+   * A bank beside the house bank: the engine battery, or one of other volts; what it feeds.
+   *
+   * @param boost where the switch is that lends it the house bank
+   */
+  public record OtherBank(Batteries bank, List<Reference> feeds, Optional<String> boost) {
     static OtherBank read(Section s) {
-      return new OtherBank(Batteries.read(s), s.references("feeds"));
+      return new OtherBank(Batteries.read(s), s.references("feeds"), s.words("boost"));
     }
   }
 
@@ -368,9 +397,22 @@ public record Electric(
     LP
   }
 
-  /** The built-in generator; burn in gallons an hour at half and full load. */
+  /** Whether a generator is part of the rig. */
+  public enum GeneratorKind implements Choice {
+    BUILT_IN,
+    PORTABLE
+  }
+
+  /**
+   * The generator; burn in gallons an hour at half and full load.
+   *
+   * @param kind built in if nobody said
+   * @param holds gallons of its own tank, for one that has its own
+   */
   public record Generator(
       Gear gear,
+      Optional<GeneratorKind> kind,
+      Fact holds,
       Fact rated,
       Fact surge,
       Fact derate,
@@ -379,11 +421,18 @@ public record Electric(
       Fact fullLoad,
       Answer autoStart,
       Optional<String> switchPlace) {
+    /** True if it is set down outside and has a tank of its own. */
+    public boolean portable() {
+      return kind.filter(GeneratorKind.PORTABLE::equals).isPresent();
+    }
+
     static Generator read(Section s) {
       Gear gear = s.gear(Letter.ELECTRICITY);
       Burns burns = s.part("burns", Burns::read);
       return new Generator(
           gear,
+          s.choice("kind", GeneratorKind.class),
+          s.positive("holds", Unit.GALLON),
           s.positive("rated", WATT_UNIT),
           s.positive("surge", WATT_UNIT),
           s.between("derate-per-1000-ft", SHARE, 0, 0.2),
@@ -419,6 +468,13 @@ public record Electric(
     }
   }
 
+  /** A load-shedding controller: what it cuts off, first to last. */
+  public record LoadShedding(Gear gear, List<Reference> sheds) {
+    static LoadShedding read(Section s) {
+      return new LoadShedding(s.gear(Letter.ELECTRICITY), s.references("sheds"));
+    }
+  }
+
   /** The supply a load runs on. */
   public enum Supply implements Choice {
     MAINS("120 V"),
@@ -451,9 +507,18 @@ public record Electric(
     B
   }
 
+  /** Loads that ask for steps of their own. */
+  public enum LoadKind implements Choice {
+    MICROWAVE,
+    INDUCTION,
+    PLUG_HEATER,
+    TELEVISION
+  }
+
   /**
    * Something that draws power.
    *
+   * @param kind what it is, if it asks for steps of its own
    * @param draws watts, or amperes at its own supply
    * @param runs hours a day
    * @param continuous runs three hours or more at a stretch
@@ -462,24 +527,30 @@ public record Electric(
   public record Load(
       String id,
       String name,
+      Optional<LoadKind> kind,
       Optional<Supply> on,
       Fact draws,
       Fact runs,
       Optional<When> when,
       Answer continuous,
       Fact starts,
-      Optional<Leg> leg) {
+      Optional<Leg> leg,
+      Place place,
+      Optional<String> note) {
     static Load read(Section s) {
       return new Load(
           s.path(),
           s.name().orElse("load"),
+          s.choice("kind", LoadKind.class),
           s.choice("on", Supply.class),
           s.draw("draws"),
           s.between("runs", HOUR_UNIT, 0, 24),
           s.choice("when", When.class),
           s.yes("continuous"),
           s.positive("starts", WATT_UNIT),
-          s.choice("leg", Leg.class));
+          s.choice("leg", Leg.class),
+          s.place(),
+          s.words("note"));
     }
   }
 }

@@ -23,4 +23,9 @@ public final class Ids {
   public static String last(String id) {
     return id.substring(id.lastIndexOf('.') + 1);
   }
+
+  /** The id before its last dot; itself if it has none. */
+  public static String parent(String id) {
+    return id.contains(".") ? id.substring(0, id.lastIndexOf('.')) : id;
+  }
 }

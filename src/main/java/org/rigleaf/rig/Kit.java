@@ -26,7 +26,9 @@ public record Kit(
     Optional<Piece> gloves,
     Optional<Piece> wheelWrench,
     Optional<Piece> spare,
-    Optional<Piece> fillerKey) {
+    Optional<Piece> fillerKey,
+    Optional<Piece> hoseSupport,
+    Optional<Piece> triangles) {
 
   static Kit read(Section s) {
     return new Kit(
@@ -39,7 +41,9 @@ public record Kit(
         s.group("gloves", Piece::read),
         s.group("wheel-wrench", Piece::read),
         s.group("spare", Piece::read),
-        s.group("filler-key", Piece::read));
+        s.group("filler-key", Piece::read),
+        s.group("hose-support", Piece::read),
+        s.group("triangles", Piece::read));
   }
 
   /** Several alike; thick in inches. */

@@ -33,6 +33,8 @@ public record Road(
     Optional<Breakaway> breakaway,
     Optional<TowVehicle> towVehicle,
     Optional<Towed> towed,
+    Optional<Gear> tireMonitor,
+    Optional<Camera> camera,
     List<Fact> torqueChecks) {
 
   static Road read(Section s) {
@@ -47,7 +49,16 @@ public record Road(
         s.group("breakaway", Breakaway::read),
         s.group("tow-vehicle", TowVehicle::read),
         s.group("towed", Towed::read),
+        s.group("tire-monitor", m -> m.gear(Letter.ROAD)),
+        s.group("camera", Camera::read),
         s.quantities("torque-checks", MILE));
+  }
+
+  /** The camera that looks back; its place is that of its screen. */
+  public record Camera(Gear gear, Optional<String> switchPlace) {
+    static Camera read(Section s) {
+      return new Camera(s.gear(Letter.ROAD), s.words("switch"));
+    }
   }
 
   /** Motor fuel. */

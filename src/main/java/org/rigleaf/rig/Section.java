@@ -555,8 +555,13 @@ public final class Section {
     return gear;
   }
 
-  /** The same without a code, for gear that is not there. */
+  /**
+   * The same without a code, for gear that is not there. What the keeper says of any gear is kept
+   * with the texts: {@code marked}, the words that panel or label have for it, {@code reset}, where
+   * its reset is, and {@code note}, how this one works.
+   */
   public Gear unregistered(Letter letter) {
+    List.of("marked", "reset", "note").forEach(this::words);
     return new Gear(path(), schemaPath, name(), letter, place(), words("code"));
   }
 

@@ -21,6 +21,7 @@ public record Waste(
     List<Gray> gray,
     Optional<Gear> outlet,
     Optional<Macerator> macerator,
+    List<Gear> traps,
     Optional<Monitor> monitor) {
 
   static Waste read(Section s) {
@@ -30,6 +31,7 @@ public record Waste(
         s.items("gray", "gray", "name", Gray::read),
         s.group("outlet", o -> o.gear(Letter.DRAINS)),
         s.group("macerator", Macerator::read),
+        s.items("traps", "trap", "name", t -> t.gear(Letter.DRAINS)),
         s.group("monitor", Monitor::read));
   }
 
@@ -113,10 +115,10 @@ public record Waste(
     }
   }
 
-  /** The panel that shows the tanks. */
-  public record Monitor(Gear gear, List<String> lamps) {
+  /** The panel that shows the tanks: its lamps, and what they mean, in sentences. */
+  public record Monitor(Gear gear, List<String> lamps, List<String> lampsMean) {
     static Monitor read(Section s) {
-      return new Monitor(s.gear(Letter.DRAINS), s.list("lamps"));
+      return new Monitor(s.gear(Letter.DRAINS), s.list("lamps"), s.list("lamps-mean"));
     }
   }
 }

@@ -28,6 +28,8 @@ public record Water(
     Optional<Heater> heater,
     Optional<Winterizing> winterizing,
     Optional<Gear> outsideShower,
+    List<Appliance> appliances,
+    Optional<TankHeaters> tankHeaters,
     Fact lines) {
 
   static Water read(Section s) {
@@ -40,7 +42,34 @@ public record Water(
         s.group("heater", Heater::read),
         s.group("winterizing", Winterizing::read),
         s.group("outside-shower", c -> c.gear(Letter.WATER)),
+        s.items("appliances", "appliance", "name", Appliance::read),
+        s.group("tank-heaters", TankHeaters::read),
         s.positive("lines", GALLON));
+  }
+
+  /** What takes water by a hose or pipe of its own. */
+  public enum ApplianceKind implements Choice {
+    WASHER,
+    ICE_MAKER,
+    DISHWASHER,
+    FILTER_TAP
+  }
+
+  /** A machine on the water pipes, and the valve that shuts its water off. */
+  public record Appliance(Gear gear, Optional<ApplianceKind> kind, Optional<Gear> shutOff) {
+    static Appliance read(Section s) {
+      return new Appliance(
+          s.gear(Letter.WATER),
+          s.choice("kind", ApplianceKind.class),
+          s.group("shut-off", v -> v.gear(Letter.WATER)));
+    }
+  }
+
+  /** Heat pads under tanks and along pipes. */
+  public record TankHeaters(Gear gear, Optional<String> switchPlace) {
+    static TankHeaters read(Section s) {
+      return new TankHeaters(s.gear(Letter.WATER), s.words("switch"));
+    }
   }
 
   /** How the fresh tank is filled. */

@@ -2,10 +2,12 @@ package org.rigleaf.sheets;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.rigleaf.figures.Amounts;
 import org.rigleaf.figures.Figure;
@@ -99,9 +101,11 @@ public final class BinderMaker {
     Map<String, Integer> counted = new HashMap<>();
     for (TopicText text : wording.topics()) {
       List<Block> blocks =
-          Stream.concat(
+          Stream.of(
                   foundHere(text.id()).stream(),
-                  text.shows().stream().<Block>flatMap(s -> blocks(s).stream()))
+                  text.shows().stream().<Block>flatMap(s -> blocks(s).stream()),
+                  notes(text).stream())
+              .flatMap(b -> b)
               .toList();
       boolean lines =
           text.emergency() && blocks.stream().noneMatch(ProcedureBlock.class::isInstance);
@@ -117,6 +121,23 @@ public final class BinderMaker {
       }
     }
     return topics;
+  }
+
+  /** An emergency is no time for notes. */
+  private List<Block> notes(TopicText text) {
+    Set<String> noted = new LinkedHashSet<>();
+    text.shows().forEach(s -> noted.addAll(places.noted(s)));
+    return text.emergency() ? List.of() : places.notes(wording.phrase("keeper-says"), noted);
+  }
+
+  /** The notes on things that no topic speaks of. */
+  private List<Block> otherNotes(String title) {
+    Set<String> rest = places.noted();
+    wording.topics().stream()
+        .filter(t -> !t.emergency())
+        .flatMap(t -> t.shows().stream())
+        .forEach(s -> rest.removeAll(places.noted(s)));
+    return places.notes(title, rest);
   }
 
   private String code(String section, Map<String, Integer> counted) {
@@ -177,6 +198,9 @@ public final class BinderMaker {
       case "cautions" -> cautions(show.title());
       case "findings" -> findings(show.title());
       case "contacts" -> places.contactBlock(show.title());
+      case "switches" -> places.switches(show.title());
+      case "resets" -> places.resets(show.title());
+      case "notes" -> otherNotes(show.title());
       case "rules" -> lines(show.title(), rig.houseRules());
       case "private" ->
           lines(

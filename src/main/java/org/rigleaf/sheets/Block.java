@@ -9,6 +9,7 @@ public sealed interface Block
         CautionsBlock,
         DrawingBlock,
         LinesBlock,
+        NotesBlock,
         FillBlock,
         PlacesBlock,
         FaultBlock,

@@ -1,22 +1,31 @@
 package org.rigleaf.sheets;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.rigleaf.drawings.Drawing;
 import org.rigleaf.drawings.PlanView;
 import org.rigleaf.guidance.Guide;
+import org.rigleaf.guidance.Run;
 import org.rigleaf.guidance.Show;
 import org.rigleaf.guidance.Wording;
 import org.rigleaf.guidance.Words;
 import org.rigleaf.rig.Gear;
+import org.rigleaf.rig.Ids;
 import org.rigleaf.rig.Rig;
 
 /** Blocks that say where things are: the map, the six things, label and fact pairs, contacts. */
 final class PlaceBlocks {
+  private static final Set<String> KEYS = Rig.possibleTraits();
+
   private final Rig rig;
   private final Wording wording;
   private final Guide guide;
@@ -52,7 +61,7 @@ final class PlaceBlocks {
     List<List<Words>> rows = new ArrayList<>();
     for (String item : items) {
       show.items().stream()
-          .filter(p -> p.condition().holds(guide::has))
+          .filter(p -> guide.holds(p.condition(), item))
           .forEach(
               p ->
                   rows.add(
@@ -89,6 +98,72 @@ final class PlaceBlocks {
     return rows.isEmpty()
         ? List.of(new FillBlock(title, List.of(title)))
         : List.of(new TableBlock("", heads, rows, ""));
+  }
+
+  /** Where switches are and what the panel calls them, for gear that has or may have one. */
+  List<Block> switches(String title) {
+    List<List<Words>> rows =
+        rig.gear().stream().flatMap(g -> switchKey(g).map(k -> row(g, k)).stream()).toList();
+    List<String> heads =
+        List.of(title, wording.phrase("head-switch"), wording.phrase("head-panel"));
+    return rows.isEmpty() ? List.of() : List.of(new TableBlock("", heads, rows, ""));
+  }
+
+  private static Optional<String> switchKey(Gear g) {
+    return Stream.of("switch", "switches")
+        .filter(k -> KEYS.contains(g.type() + "." + k))
+        .findFirst();
+  }
+
+  private List<Words> row(Gear g, String key) {
+    return List.of(
+        Words.of(guide.places().name(g.id())), said(g.id() + "." + key), said(g.id() + ".marked"));
+  }
+
+  private Words said(String path) {
+    return new Words(
+        List.of(Optional.ofNullable(rig.texts().get(path)).map(Run::text).orElse(Run.blank(path))));
+  }
+
+  /** Where things are reset, as far as the keeper says. */
+  List<Block> resets(String title) {
+    List<Legend> items =
+        rig.gear().stream()
+            .filter(g -> rig.texts().containsKey(g.id() + ".reset"))
+            .map(g -> new Legend("", "", guide.places().name(g.id()), said(g.id() + ".reset")))
+            .toList();
+    return items.isEmpty() ? List.of() : List.of(new PlacesBlock(title, items));
+  }
+
+  /** What the keeper says of things, by id, in this order. */
+  List<Block> notes(String title, Collection<String> ids) {
+    List<NotesBlock.Note> notes =
+        ids.stream()
+            .map(id -> new NotesBlock.Note(id, guide.places().name(id), said(id + ".note")))
+            .toList();
+    return notes.isEmpty() ? List.of() : List.of(new NotesBlock(title, notes));
+  }
+
+  /** The things with a note that a block of a topic speaks of. */
+  Set<String> noted(Show show) {
+    if (show instanceof Show.OfProcedure p) {
+      return guide.noted(p.id());
+    } else if (show instanceof Show.OfFault f) {
+      return guide.noted(f.id());
+    }
+    Optional<Block> block = show instanceof Show.Places p ? places(p) : Optional.empty();
+    return block.map(b -> ((PlacesBlock) b).items()).orElse(List.of()).stream()
+        .map(Legend::gear)
+        .filter(g -> rig.texts().containsKey(g + ".note"))
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  /** The things with a note, in the order of the profile. */
+  Set<String> noted() {
+    return rig.texts().keySet().stream()
+        .filter(k -> k.endsWith(".note") && !k.equals("edition.note"))
+        .map(Ids::parent)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
   /** All coded gear by code. */

@@ -89,6 +89,18 @@ class GeneratorsTest {
     assertEquals(20, figures.find("generator.until-bare").orElseThrow().number(), 1e-9);
   }
 
+  // a tank of 1.5 gal / 0.5 gal/h = 3 h, by hand; the tank of the rig's own engine is another
+  @Test
+  void aPortableGeneratorRunsOnItsOwnTank() {
+    String portable = "kind: portable, holds: 1.5 gal, " + BURNS + "gasoline";
+    Figures figures = motorhome(portable, TANK + "}}\n");
+    assertEquals(3, figures.find("generator.until-bare").orElseThrow().number(), 1e-9);
+    assertTrue(figures.find("fuel.days").isEmpty());
+    assertEquals(
+        Set.of("electric.generator.holds"),
+        motorhome("kind: portable, " + BURNS + "gasoline", "").missing("generator.until-bare"));
+  }
+
   @Test
   void aTankOfAnotherFuelOrNoneAtAllSaysNothing() {
     for (Figures figures :

@@ -89,8 +89,12 @@ class LoadsTest {
     Figures figures =
         rig(
             "electric: {batteries: {each: {voltage: 12 V}, in-series: 2},"
-                + " loads: [{name: Fan, on: 12 V, draws: 36 W}]}\n");
+                + " loads: [{name: Fan, on: 12 V, draws: 36 W},"
+                + " {name: Kettle, on: 120 V, draws: 1200 W}, {name: Lamp}]}\n");
     assertEquals(1.5, figure(figures, "load.fan.current").number());
+    assertEquals(24, figure(figures, "load.fan.voltage").number());
+    assertEquals(120, figure(figures, "load.kettle.voltage").number());
+    assertTrue(figures.find("load.lamp.voltage").isEmpty()); // nobody said on what it runs
   }
 
   @Test

@@ -115,7 +115,7 @@ class LanguageTest {
   void everyCheckSaysWhatItMeans() {
     List<String> silent =
         Wording.english().faults.values().stream()
-            .flatMap(f -> steps(f.checks()).filter(s -> s.see().empty()).map(s -> f.id()))
+            .flatMap(f -> Items.steps(f.checks()).filter(s -> s.see().empty()).map(s -> f.id()))
             .toList();
     assertEquals(List.of(), silent);
   }
@@ -167,7 +167,7 @@ class LanguageTest {
 
   private static Stream<TextTemplate> words(FaultText f) {
     return Stream.concat(
-        steps(f.checks()).flatMap(s -> Stream.of(s.action(), s.see())),
+        Items.steps(f.checks()).flatMap(s -> Stream.of(s.action(), s.see())),
         f.stops().stream().map(FaultText.StopText::text));
   }
 
@@ -243,29 +243,12 @@ class LanguageTest {
             .flatMap(p -> steps(p).map(s -> new Named(p.id() + "." + s.id(), s)));
     Stream<Named> checks =
         Wording.english().faults.values().stream()
-            .flatMap(f -> steps(f.checks()).map(s -> new Named(f.id() + "." + s.id(), s)));
+            .flatMap(f -> Items.steps(f.checks()).map(s -> new Named(f.id() + "." + s.id(), s)));
     return Stream.concat(procedures, checks);
   }
 
   private static Stream<Item.StepText> steps(ProcedureText p) {
-    return p.groups().stream().flatMap(g -> steps(g.items()));
-  }
-
-  private static Stream<Item.StepText> steps(List<Item> items) {
-    return items.stream()
-        .flatMap(
-            i -> {
-              if (i instanceof Item.StepText s) {
-                return Stream.of(s);
-              } else if (i instanceof Item.EachText each) {
-                return steps(each.steps());
-              }
-              Item.ByText by = (Item.ByText) i;
-              Stream<Item.StepText> cases =
-                  by.cases().values().stream().flatMap(LanguageTest::steps);
-              return Stream.concat(
-                  cases, Stream.concat(steps(by.otherwise()), steps(by.unknown())));
-            });
+    return p.groups().stream().flatMap(g -> Items.steps(g.items()));
   }
 
   /** Name and text of every entry that a reader may see. */
