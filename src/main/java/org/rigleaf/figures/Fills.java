@@ -3,6 +3,7 @@ package org.rigleaf.figures;
 import static org.rigleaf.figures.Check.HOUSE_ASSUMPTION;
 import static org.rigleaf.figures.Check.PUBLISHED;
 import static org.rigleaf.figures.Check.SECOND_DERIVATION;
+import static org.rigleaf.source.Unit.AMPERE_HOUR;
 import static org.rigleaf.source.Unit.GALLON_PER_MINUTE;
 import static org.rigleaf.source.Unit.INCH;
 import static org.rigleaf.source.Unit.MINUTE_UNIT;
@@ -18,6 +19,14 @@ final class Fills {
   static final Entry FILL_TIME =
       Entry.of("fill.time", MINUTE_UNIT, SECOND_DERIVATION, "gallons over gallons a minute")
           .rows((rig, rows) -> rig.water().fresh().ifPresent(f -> fillTime(rig, f, rows)));
+
+  static final Entry PUMPED =
+      Entry.of(
+              "pump.ten-gallons",
+              AMPERE_HOUR,
+              SECOND_DERIVATION,
+              "minutes for 10 gal at the pump's flow, times its current")
+          .rows((rig, rows) -> rig.water().pump().ifPresent(p -> pumped(p, rows)));
 
   static final Entry SEWER_FALL =
       Entry.of(
@@ -47,7 +56,7 @@ final class Fills {
                   + " warning, never a time to flush by")
           .rows((rig, rows) -> rig.waste().black().ifPresent(b -> flush(b, rows)));
 
-  static final List<Entry> ENTRIES = List.of(FILL_TIME, SEWER_FALL, FLUSH_OVERFLOW);
+  static final List<Entry> ENTRIES = List.of(FILL_TIME, PUMPED, SEWER_FALL, FLUSH_OVERFLOW);
 
   private Fills() {}
 
@@ -60,6 +69,15 @@ final class Fills {
     rows.number(
         "{holds} ÷ {flow}",
         in -> fillMinutes(in.of("holds", fresh.holds()), in.of("flow", flow, "fill.flow")));
+  }
+
+  private static void pumped(Water.Pump pump, Rows rows) {
+    rows.number(
+        "10 ÷ {flow} ÷ 60 × {current}",
+        in ->
+            fillMinutes(10, in.of("flow", pump.flow()))
+                / 60
+                * in.of("current", Loads.CURRENT, "pump"));
   }
 
   private static void flush(Waste.Black black, Rows rows) {

@@ -34,7 +34,39 @@ final class LpLife {
                   + " of the range, its oven not known")
           .rows(LpLife::all);
 
-  static final List<Entry> ENTRIES = List.of(LIFE, ALL);
+  static final Entry INPUT =
+      Entry.of(
+              "lp.<appliance>.input",
+              BTU_PER_HOUR,
+              SECOND_DERIVATION,
+              "the rated input of its nameplate, or the typical value")
+          .rows(
+              (rig, rows) -> {
+                if (!Lp.containers(rig).isEmpty()) {
+                  burners(rig).forEach(b -> rows.number("{input}", b::input, b.part()));
+                }
+              });
+
+  static final Entry WHOLE_LIFE =
+      Entry.of(
+              "lp.<appliance>.life.all",
+              HOUR_UNIT,
+              SECOND_DERIVATION,
+              "heat of all containers over what the appliance uses in an hour")
+          .rows(
+              (rig, rows) -> {
+                if (Lp.containers(rig).size() > 1) {
+                  burners(rig)
+                      .forEach(
+                          b ->
+                              rows.number(
+                                  "{heat} ÷ {input}",
+                                  in -> hours(in.of("heat", Lp.HEAT), b.input(in)),
+                                  b.part()));
+                }
+              });
+
+  static final List<Entry> ENTRIES = List.of(INPUT, LIFE, WHOLE_LIFE, ALL);
 
   private LpLife() {}
 
@@ -174,10 +206,10 @@ final class LpLife {
    *
    * @throws IllegalArgumentException without a draw
    */
-  static double hours(double gallons, double gallonsPerHour) {
-    if (gallonsPerHour <= 0) {
-      throw new IllegalArgumentException("a draw must be above zero: " + gallonsPerHour);
+  static double hours(double store, double drawPerHour) {
+    if (drawPerHour <= 0) {
+      throw new IllegalArgumentException("a draw must be above zero: " + drawPerHour);
     }
-    return gallons / gallonsPerHour;
+    return store / drawPerHour;
   }
 }

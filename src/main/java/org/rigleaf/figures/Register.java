@@ -26,6 +26,7 @@ public final class Register {
                 Sun.ENTRIES,
                 Generators.ENTRIES,
                 Furnaces.ENTRIES,
+                FurnaceNight.ENTRIES,
                 DailyUse.ENTRIES,
                 GeneratorDay.ENTRIES,
                 Endurance.ENTRIES,

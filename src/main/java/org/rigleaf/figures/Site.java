@@ -85,7 +85,7 @@ final class Site {
 
     String formula() {
       String feet = "{" + id + "}";
-      return over.isPresent() ? "max(0, " + feet + " - {starts})" : feet;
+      return over.isPresent() ? "max(0, " + feet + " − {starts})" : feet;
     }
   }
 

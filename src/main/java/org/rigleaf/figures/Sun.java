@@ -1,6 +1,8 @@
 package org.rigleaf.figures;
 
 import static org.rigleaf.figures.Check.PUBLISHED;
+import static org.rigleaf.figures.Check.SECOND_DERIVATION;
+import static org.rigleaf.source.Unit.HOUR_UNIT;
 import static org.rigleaf.source.Unit.WATT_HOUR;
 
 import java.time.LocalDate;
@@ -34,7 +36,16 @@ final class Sun {
       Entry.of("sun.<month>.<clear|mixed|gray>", WATT_HOUR, PUBLISHED, SOURCE)
           .rows((rig, rows) -> solar(rig).ifPresent(s -> skies(rig, s, rows)));
 
-  static final List<Entry> ENTRIES = List.of(MONTH, SKY);
+  static final Entry HOURS =
+      Entry.of(
+              "sun.hours.<load>",
+              HOUR_UNIT,
+              SECOND_DERIVATION,
+              "a day's sun in the month of the stay, through an inverter, over what an air"
+                  + " conditioner draws")
+          .rows(Sun::hours);
+
+  static final List<Entry> ENTRIES = List.of(MONTH, SKY, HOURS);
 
   /** Share of the possible sunshine under three skies (house rule). */
   private static final Map<String, Double> SKIES = skies();
@@ -65,6 +76,33 @@ final class Sun {
     for (Month month : Month.values()) {
       row(rig, solar, month, rows, "{sunshine}", in -> sunshine(rig, month, in), name(month));
     }
+  }
+
+  private static Fact inverterEfficiency(Rig rig) {
+    return rig.electric()
+        .inverter()
+        .map(Electric.Inverter::efficiency)
+        .orElse(Fact.unknown("electric.inverter.efficiency", Unit.SHARE));
+  }
+
+  private static void hours(Rig rig, Rows rows) {
+    Optional<Month> month = rig.stay().flatMap(Stay::month).filter(m -> solar(rig).isPresent());
+    month.ifPresent(
+        m ->
+            Loads.of(rig).stream()
+                .filter(LoadItem::cools)
+                .forEach(
+                    i ->
+                        rows.number(
+                            "{sun} × {efficiency} ÷ (120 V × {current})",
+                            in ->
+                                in.of("sun", MONTH, name(m))
+                                    * in.of(
+                                        "efficiency",
+                                        inverterEfficiency(rig),
+                                        "inverter.efficiency")
+                                    / (Shore.VOLTS * in.of("current", Loads.CURRENT, i.id())),
+                            i.id())));
   }
 
   private static void skies(Rig rig, Electric.Solar solar, Rows rows) {

@@ -1,6 +1,8 @@
 package org.rigleaf.figures;
 
 import static org.rigleaf.figures.Check.HOUSE_ASSUMPTION;
+import static org.rigleaf.figures.Check.SECOND_DERIVATION;
+import static org.rigleaf.source.Unit.COUNT;
 import static org.rigleaf.source.Unit.GALLON;
 
 import java.util.List;
@@ -29,13 +31,23 @@ final class Winter {
               GALLON,
               HOUSE_ASSUMPTION,
               SOURCE + "; and the whole heater")
-          .rows(
-              (rig, rows) ->
-                  stored(rig)
-                      .filter(h -> h.bypass().isEmpty() && !noBypass(rig))
-                      .ifPresent(h -> antifreeze(rig, Optional.of(h), rows)));
+          .rows((rig, rows) -> unsure(rig).ifPresent(h -> antifreeze(rig, Optional.of(h), rows)));
 
-  static final List<Entry> ENTRIES = List.of(ANTIFREEZE, NOT_BYPASSED);
+  static final Entry JUGS =
+      Entry.of(
+              "winter.antifreeze.jugs",
+              COUNT,
+              SECOND_DERIVATION,
+              "whole jugs of one gallon; a heater that cannot be bypassed counted")
+          .rows(
+              (rig, rows) -> {
+                if (plumbed(rig)) {
+                  Entry most = unsure(rig).isPresent() ? NOT_BYPASSED : ANTIFREEZE;
+                  rows.number("ceil({gallons})", in -> jugs(in.of("gallons", most)));
+                }
+              });
+
+  static final List<Entry> ENTRIES = List.of(ANTIFREEZE, NOT_BYPASSED, JUGS);
 
   private Winter() {}
 
@@ -50,6 +62,16 @@ final class Winter {
 
   private static Optional<Water.Heater> stored(Rig rig) {
     return rig.water().heater().filter(Tanks::stores);
+  }
+
+  /** A heater of which nobody says whether it has a bypass. */
+  private static Optional<Water.Heater> unsure(Rig rig) {
+    return stored(rig).filter(h -> h.bypass().isEmpty() && !noBypass(rig));
+  }
+
+  /** Jugs of one gallon that hold so much. */
+  static double jugs(double gallons) {
+    return Math.ceil(gallons);
   }
 
   private static boolean noBypass(Rig rig) {

@@ -7,6 +7,11 @@ import org.rigleaf.source.Node;
 
 /** One block of a topic as the wording asks for it. */
 public sealed interface Show {
+  /** The rigs that this block is for. */
+  default Condition condition() {
+    return Condition.ALWAYS;
+  }
+
   /** A procedure by its id. */
   record OfProcedure(String id) implements Show {}
 
@@ -35,13 +40,14 @@ public sealed interface Show {
    * Figures as a table: a row for each value of one variable, a column a pattern or a value of
    * {@code across}.
    */
-  record Table(String title, String row, String across, List<String> columns) implements Show {}
+  record Table(String title, Condition condition, String row, String across, List<String> columns)
+      implements Show {}
 
   /** Sets of loads, a table for each value of one variable. */
   record Sets(String title, String each, String pattern) implements Show {}
 
   /** Figures drawn as a plot; {@code of} is one of {@link WordingCheck#PLOTS}. */
-  record Plot(String title, String of) implements Show {}
+  record Plot(String title, Condition condition, String of) implements Show {}
 
   /** Something the program lists by itself: cautions, findings, numbers and the like. */
   record Listing(String what, String title) implements Show {}
@@ -74,9 +80,14 @@ public sealed interface Show {
       case "figures" -> new KeyFigures(title, condition(block, check), words(block, "ids"));
       case "pairs" -> new Pairs(title, word(block, "each"), pairs(block, check));
       case "table" ->
-          new Table(title, word(block, "row"), word(block, "across"), words(block, "columns"));
+          new Table(
+              title,
+              condition(block, check),
+              word(block, "row"),
+              word(block, "across"),
+              words(block, "columns"));
       case "sets" -> new Sets(title, word(block, "each"), word(block, "pattern"));
-      case "plot" -> new Plot(title, plot(block, check));
+      case "plot" -> new Plot(title, condition(block, check), plot(block, check));
       default -> new Listing(kind, title);
     };
   }

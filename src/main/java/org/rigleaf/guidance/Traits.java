@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.rigleaf.rig.Climate;
 import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Rig;
@@ -64,6 +65,7 @@ public final class Traits {
     all.put("fuel-station", rig -> rig.has("road.fuel") && !rig.identity().kind().motorized());
     all.put("pressure-water", Traits::underPressure);
     all.put("few-chocks", Traits::fewChocks);
+    Stream.of(15, 20, 30, 50).forEach(a -> all.put("service-" + a, rig -> serviceOf(rig, a)));
     all.put("winter-valve", Traits::winterValve);
     all.put("panel", rig -> !rig.has("electric.panel.none"));
     return all;
@@ -140,6 +142,14 @@ public final class Traits {
     return rig.kit().chocks().filter(c -> c.count().known() && c.count().value() < 4).isPresent();
   }
 
+  private static boolean serviceOf(Rig rig, double amps) {
+    return rig.electric()
+        .shore()
+        .map(Electric.Shore::service)
+        .filter(s -> s.known() && s.value() == amps)
+        .isPresent();
+  }
+
   private static boolean plumbed(Rig rig) {
     return rig.has("water.fresh") || rig.has("water.city-inlet") || rig.has("water.fill");
   }
@@ -164,7 +174,9 @@ public final class Traits {
         .flatMap(Water.Fill::valve)
         .filter(
             v ->
-                v.positions().stream().anyMatch(p -> p.toLowerCase(Locale.ROOT).contains("winter")))
+                v.winter().isPresent()
+                    || v.positions().stream()
+                        .anyMatch(p -> p.toLowerCase(Locale.ROOT).contains("winter")))
         .isPresent();
   }
 

@@ -89,10 +89,26 @@ public record Water(
     }
   }
 
-  /** A valve whose positions have names on the panel. */
-  public record Valve(Gear gear, List<String> positions) {
+  /**
+   * A valve whose positions have names on the panel; the page prints the position of each use.
+   *
+   * @param winter the position that draws antifreeze from a jug
+   */
+  public record Valve(
+      Gear gear,
+      List<String> positions,
+      Optional<String> city,
+      Optional<String> filling,
+      Optional<String> tank,
+      Optional<String> winter) {
     static Valve read(Section s) {
-      return new Valve(s.gear(Letter.WATER), s.list("positions"));
+      return new Valve(
+          s.gear(Letter.WATER),
+          s.list("positions"),
+          s.words("for-city"),
+          s.words("for-filling"),
+          s.words("for-tank"),
+          s.words("for-winter"));
     }
   }
 
@@ -142,7 +158,16 @@ public record Water(
     DIESEL
   }
 
-  /** The water heater: burner in Btu/h, element in watts, set point in degF. */
+  /**
+   * Valves that lead water round the heater, and how their handles stand for use and for winter.
+   */
+  public record Bypass(Gear gear, Optional<String> normal, Optional<String> winter) {
+    static Bypass read(Section s) {
+      return new Bypass(s.gear(Letter.WATER), s.words("normal"), s.words("winter"));
+    }
+  }
+
+  /** The water heater: burner in Btu/h, element in watts, set point in degF, least flow in gpm. */
   public record Heater(
       Gear gear,
       Optional<HeaterKind> kind,
@@ -151,9 +176,10 @@ public record Water(
       Fact burner,
       Fact element,
       Fact setPoint,
+      Fact leastFlow,
       Fact efficiency,
       Answer anode,
-      Optional<Gear> bypass,
+      Optional<Bypass> bypass,
       Optional<String> switches) {
     static Heater read(Section s) {
       return new Heater(
@@ -164,9 +190,10 @@ public record Water(
           s.positive("burner", BTU_PER_HOUR),
           s.positive("element", WATT_UNIT),
           s.between("set-point", FAHRENHEIT, 90, 190),
+          s.between("least-flow", GALLON_PER_MINUTE, 0.1, 3),
           s.between("efficiency", SHARE, 0.3, 1),
           s.yes("anode"),
-          s.group("bypass", b -> b.gear(Letter.WATER)),
+          s.group("bypass", Bypass::read),
           s.words("switches"));
     }
   }

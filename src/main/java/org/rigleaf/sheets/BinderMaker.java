@@ -103,7 +103,9 @@ public final class BinderMaker {
       List<Block> blocks =
           Stream.of(
                   foundHere(text.id()).stream(),
-                  text.shows().stream().<Block>flatMap(s -> blocks(s).stream()),
+                  text.shows().stream()
+                      .filter(s -> s.condition().holds(guide::has))
+                      .<Block>flatMap(s -> blocks(s).stream()),
                   notes(text).stream())
               .flatMap(b -> b)
               .toList();
@@ -237,8 +239,7 @@ public final class BinderMaker {
   private List<Block> keyFigures(Show.KeyFigures show) {
     List<FigureLine> lines =
         show.ids().stream().flatMap(id -> tables.glob(id).stream()).map(this::line).toList();
-    boolean printed = show.condition().holds(guide::has) && !lines.isEmpty();
-    return !printed ? List.of() : List.of(new FiguresBlock(show.title(), lines));
+    return lines.isEmpty() ? List.of() : List.of(new FiguresBlock(show.title(), lines));
   }
 
   private FigureLine line(Figure figure) {

@@ -47,7 +47,7 @@ final class Labels {
       case "what" -> wording.find("what-" + part).orElseGet(() -> named(part));
       case "fuel", "sky", "source" -> wording.phrase(variable + "-" + part);
       case "month" -> part.substring(0, 1).toUpperCase(Locale.ROOT) + part.substring(1);
-      case "slope", "strength", "percent", "axle", "check", "midnight" ->
+      case "slope", "strength", "percent", "duty", "axle", "check", "midnight" ->
           wording.phrase("row-" + variable, Map.of("x", part.replace('-', '.')));
       default -> named(part);
     };

@@ -42,8 +42,7 @@ final class PlaceBlocks {
             .filter(i -> i.condition().holds(guide::has))
             .flatMap(i -> legends(i.gear()).stream())
             .toList();
-    boolean printed = show.condition().holds(guide::has) && !items.isEmpty();
-    return printed ? Optional.of(new PlacesBlock(show.title(), items)) : Optional.empty();
+    return items.isEmpty() ? Optional.empty() : Optional.of(new PlacesBlock(show.title(), items));
   }
 
   private List<Legend> legends(String type) {

@@ -40,6 +40,16 @@ class FillsTest {
   }
 
   @Test
+  void tenGallonsTakeThreeMinutesAndAThird() {
+    // 10 gal at 3 gpm are 1/18 h; at 6 A a third of an amp-hour
+    Figures figures = rig("water: {pump: {flow: 3 gpm, draws: 6 A}}\n");
+    assertEquals(1 / 3.0, number(figures, "pump.ten-gallons"), 1e-9);
+    assertEquals(
+        Set.of("water.pump.flow"),
+        rig("water: {pump: {draws: 6 A}}\n").missing("pump.ten-gallons"));
+  }
+
+  @Test
   void twentyFeetOfSewerHoseFallFiveInches() {
     // clacs-now.pages.dev, drain page: 20 ft at 1/4 in a foot, 5 in (SEEN); jaspector.com, note to
     // IRC

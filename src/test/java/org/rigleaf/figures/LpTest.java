@@ -30,6 +30,21 @@ class LpTest {
   }
 
   @Test
+  void theTableOfBurnersNamesTheirRateAndAllContainers() {
+    Figures figures =
+        rig(
+            "propane: {cylinders: {count: 2, size: 20 lb}}\n"
+                + "climate: {furnace: {input: 20000 Btu/h}, range: {burners: 2}}\n");
+    assertEquals(20_000, number(figures, "lp.furnace.input"), 1e-9);
+    assertEquals(43.096, number(figures, "lp.furnace.life.all"), 1e-9); // 40 x 21,548 / 20,000
+    assertEquals(7_000, number(figures, "lp.range.input"), 1e-9);
+    assertEquals(Set.of("range.burner"), figures.find("lp.range.input").orElseThrow().assumes());
+    Figures one =
+        rig("propane: {cylinders: {size: 20 lb}}\nclimate: {furnace: {input: 20000 Btu/h}}\n");
+    assertTrue(one.find("lp.furnace.life.all").isEmpty());
+  }
+
+  @Test
   void burnTimesAgreeWithAPrintedSheet() {
     // docstoc.com/docs/119869161, sheet at 131,742 Btu/h prints 3.28, 4.92 and 6.56 h for 20, 30
     // and 40 lb

@@ -23,6 +23,21 @@ class SunTest {
   }
 
   @Test
+  void aDaysSunRunsAnAirConditionerForItsWattHoursOverItsWatts() {
+    Figures figures =
+        Figures.of(
+            TestRigs.of(
+                "rig: {name: Reed, kind: class b}\n"
+                    + "stay: {month: June, place: {latitude: 40}}\n"
+                    + "electric: {solar: {panels: 2 x 100 W, controller: mppt},"
+                    + " inverter: {efficiency: 85 percent}}\n"
+                    + "climate: {air-conditioners: {draws: 1200 W}}\n"));
+    double sun = figures.find("sun.june").orElseThrow().number();
+    double hours = figures.find("sun.hours.air-conditioner").orElseThrow().number();
+    assertEquals(sun * 0.85, hours * 1200, 1e-6);
+  }
+
+  @Test
   void thatDayHas11Point7HoursAsExample9Prints() {
     assertEquals(11.7, Sun.dayLengthHours(-20, 246), 0.05); // SEEN-2, printed to 0.1 h
   }

@@ -36,6 +36,15 @@ class WinterTest {
   }
 
   @Test
+  void jugsAreWhole() {
+    assertEquals(2, Winter.jugs(1.2), 0);
+    assertEquals(3, Winter.jugs(3), 0);
+    assertEquals(3, number(rig("lines: 2 gal"), FIRST + ".jugs"), 0); // 2.5 gal
+    Figures unsure = rig("lines: 2 gal, heater: {kind: storage, holds: 6 gal}");
+    assertEquals(9, number(unsure, FIRST + ".jugs"), 0); // 8.5 gal, if there is no bypass
+  }
+
+  @Test
   void withoutAHeaterThereIsNoHotPipe() {
     // 0.0092 x 1.5 x 20 = 0.276, and 0.5
     Figure figure = rig("fresh: {holds: 20 gal}").find(FIRST).orElseThrow();

@@ -161,7 +161,10 @@ class WorkingTest {
     return text;
   }
 
-  /** Plus, minus, times, over, powers, brackets, min, max, floor, ln, tan of degrees; no units. */
+  /**
+   * Plus, minus, times, over, powers, brackets, min, max, ceil, floor, ln, tan of degrees; no
+   * units.
+   */
   private static final class Calculator {
     private final String text;
     private int at;
@@ -221,6 +224,9 @@ class WorkingTest {
     private double factor() {
       if (next("tan(")) {
         return Math.tan(Math.toRadians(closed()));
+      }
+      if (next("ceil(")) {
+        return Math.ceil(closed());
       }
       if (next("floor(")) {
         return Math.floor(closed());
