@@ -181,6 +181,31 @@ tr { page-break-inside: avoid; }
 .legend .code { font-size: 10pt; }
 .legend p { font-size: 10pt; line-height: 12pt; }
 
+/* faults: a symptom and its checks stay on one page; where to stop is white on black */
+.fault { page-break-inside: avoid; padding-bottom: 4pt; }
+.fault h3 { padding: 4pt 0; }
+.band + .fault h3 { padding-top: 0; }
+.fault .told { padding: 2pt 8pt; }
+.fault .signal-cell { top: 2pt; }
+.fault .panel { margin-bottom: 4pt; }
+.fault .reminder + .reminder { margin-top: -4pt; }
+.checks { table-layout: fixed; }
+.checks th, .checks td { padding: 2.5pt 8pt 2pt 0; line-height: 14pt; }
+.checks .at, .checks .means { font-size: 10pt; line-height: 13pt; }
+.check-n { width: 16pt; font-weight: 700; }
+.check-look { width: 36%; }
+.check-place { width: 20%; }
+.halt { background-color: #000; color: #fff; padding: 3pt 12pt 3pt 8pt; overflow: hidden; page-break-inside: avoid; }
+.halt p { line-height: 14pt; }
+.halt a { color: #fff; }
+.halt + .halt { border-top: 1pt solid #fff; }
+.halt .halt-word { float: left; width: 56pt; font-size: 14pt; line-height: 16pt; }
+.halt-sign { margin-left: 60pt; }
+.call-line { padding: 2pt 0 4pt; }
+.symptoms .group-head { margin-top: 4pt; }
+.symptoms li { position: relative; border-bottom: 0.5pt solid #000; padding: 1.5pt 72pt 1pt 0; line-height: 14pt; }
+.symptoms .page { position: absolute; right: 0; top: 1.5pt; }
+
 /* emergencies: 14 on 18, on one page; what to tell the caller stands two a row */
 .emergency .band { margin-bottom: 8pt; }
 .emergency p, .emergency li { font-size: 14pt; line-height: 17pt; }

@@ -57,6 +57,11 @@ thead th { border-bottom: 2px solid #000; font-size: 0.85em; }
 .to-fill { display: flex; gap: 12px; padding: 8px 0; }
 .fill-line { flex: 1; }
 .phone { font-size: 1.3em; font-weight: 700; }
+.halt { background: #000; color: #fff; padding: 8px 14px; display: grid; grid-template-columns: 5em 1fr; }
+.halt a { color: #fff; }
+.halt + .halt { border-top: 1px solid #fff; }
+.call-line { margin: 4px 0 28px; }
+.symptoms li { display: flex; justify-content: space-between; gap: 12px; border-bottom: 1px solid #999; padding: 6px 0; }
 .page::before { content: "see "; }
 @media (max-width: 520px) {
   body { padding: 0 10px 32px; }

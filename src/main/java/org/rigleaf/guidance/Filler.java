@@ -11,6 +11,7 @@ import org.rigleaf.figures.Amounts;
 import org.rigleaf.figures.Figure;
 import org.rigleaf.figures.Figures;
 import org.rigleaf.figures.Value;
+import org.rigleaf.rig.Circuit;
 import org.rigleaf.rig.Contact;
 import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Ids;
@@ -30,9 +31,15 @@ public final class Filler {
   private final Figures figures;
   private final Wording wording;
   private final Places places;
+  private final Map<String, String> topics; // code of each printed topic by id
 
-  /** A filler for one rig. */
-  public Filler(Rig rig, Figures figures, Wording wording) {
+  /**
+   * A filler for one rig.
+   *
+   * @param topics codes of the topics by id; a topic without one is named by its title alone
+   */
+  public Filler(Rig rig, Figures figures, Wording wording, Map<String, String> topics) {
+    this.topics = topics;
     this.rig = rig;
     this.figures = figures;
     this.wording = wording;
@@ -63,6 +70,9 @@ public final class Filler {
       case "code" -> List.of(code(item));
       case "count-of" ->
           text(String.valueOf(rig.gear().stream().filter(g -> g.type().equals(id)).count()));
+      case "breaker-of" -> circuits(rig.electric().breakers(), "breaker", id);
+      case "fuse-of" -> circuits(rig.electric().fuses(), "fuse", id);
+      case "topic" -> List.of(topic(id));
       case "fact" ->
           id.endsWith(".switch") || id.endsWith(".switches")
               ? places.labelled(Ids.parent(id), new Words(List.of(fact(id)))).runs()
@@ -110,7 +120,39 @@ public final class Filler {
         .replaceAll("(?<![\\d.,])(\\d{1,3})(\\d{3})(?= [A-Za-z])", "$1,$2");
   }
 
-  private Run contact() {
+  /**
+   * The circuits that feed a thing, by the panel's own names; a line to fill in if none says so.
+   */
+  private List<Run> circuits(List<? extends Circuit> all, String kind, String id) {
+    String names =
+        all.stream()
+            .filter(c -> feeds(c, id))
+            .map(Filler::line)
+            .collect(Collectors.joining(" and "));
+    return List.of(names.isEmpty() ? Run.blank(kind + "." + id) : Run.text(names));
+  }
+
+  private boolean feeds(Circuit circuit, String id) {
+    String kind = wording.gear(id).title();
+    boolean mentioned =
+        circuit.feeds().stream()
+            .map(f -> rig.resolve(f).orElse(f.text()))
+            .anyMatch(f -> f.equals(id) || f.startsWith(id + ".") || f.equalsIgnoreCase(kind));
+    return mentioned || circuit.name().equalsIgnoreCase(kind);
+  }
+
+  private static String line(Circuit circuit) {
+    String rating = circuit.rating().known() ? ", " + circuit.rating().written() : "";
+    return "\"" + circuit.name() + "\"" + rating;
+  }
+
+  private Run topic(String id) {
+    String code = topics.containsKey(id) ? " (" + topics.get(id) + ")" : "";
+    return Run.topic("'" + wording.topicTitle(id) + "'" + code, id);
+  }
+
+  /** Whom to call first; a line to fill in if nobody is named. */
+  Run contact() {
     return rig.contacts().stream()
         .findFirst()
         .map(Filler::line)

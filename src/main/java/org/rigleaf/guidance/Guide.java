@@ -20,28 +20,32 @@ public final class Guide {
   private final Filler filler;
   private final Places places;
   private final Set<String> traits;
-  private final Map<String, String> cautionTopics; // code of the topic by group
+  private final Map<String, String> topics; // code of each printed topic by id
   private final Map<String, List<String>> events = new LinkedHashMap<>();
   private final Map<String, Procedure> procedures = new LinkedHashMap<>();
   private final Upkeep upkeep;
+  private final Map<String, Fault> faults = new LinkedHashMap<>();
   private final Map<String, Set<String>> subjects = new LinkedHashMap<>(); // by procedure
 
   /**
    * The guidance of a rig.
    *
-   * @param cautionTopics code of the topic where the whole cautions of a group stand, by group
+   * @param topics codes of the topics by id, as far as they are counted
    */
-  public Guide(Rig rig, Figures figures, Wording wording, Map<String, String> cautionTopics) {
+  public Guide(Rig rig, Figures figures, Wording wording, Map<String, String> topics) {
     this.rig = rig;
     this.wording = wording;
-    this.filler = new Filler(rig, figures, wording);
+    this.filler = new Filler(rig, figures, wording, topics);
     this.places = new Places(rig, wording);
     this.traits = Traits.of(rig);
-    this.cautionTopics = Map.copyOf(cautionTopics);
+    this.topics = Map.copyOf(topics);
     this.upkeep = new Upkeep(rig, figures, wording, this);
     wording.procedures.values().stream()
         .filter(p -> p.condition().holds(traits::contains))
         .forEach(p -> procedures.put(p.id(), procedure(p)));
+    wording.faults.values().stream()
+        .filter(f -> f.condition().holds(traits::contains))
+        .forEach(f -> faults.put(f.id(), fault(f)));
   }
 
   /** The procedures that apply, by id. */
@@ -57,6 +61,11 @@ public final class Guide {
   /** The dates that stand on this rig's gear, after which it must be replaced or tested. */
   public List<Task> markedDates() {
     return upkeep.dates();
+  }
+
+  /** The faults that can happen to this rig, by id. */
+  public Map<String, Fault> faults() {
+    return faults;
   }
 
   /** True if this trait holds for the rig. */
@@ -141,7 +150,7 @@ public final class Guide {
                     wording.phrase("signal-" + c.level().key()),
                     fill(c.brief()),
                     fill(c.command()),
-                    cautionTopics.getOrDefault(c.group(), "")))
+                    wording.topicOfCautions(c.group()).map(topics::get).orElse("")))
         .toList();
   }
 
@@ -165,6 +174,17 @@ public final class Guide {
         reminders(p.cautions()),
         groups,
         fill(p.done()));
+  }
+
+  private Fault fault(FaultText f) {
+    List<Step> checks = steps(f.checks(), "", new Counter(f.id()));
+    List<Fault.Stop> stops =
+        f.stops().stream()
+            .filter(s -> s.condition().holds(traits::contains))
+            .map(s -> new Fault.Stop(s.who(), wording.phrase("stop-" + s.who()), fill(s.text())))
+            .toList();
+    Words call = new Words(List.of(filler.contact()));
+    return new Fault(f.id(), f.symptom(), reminders(f.cautions()), checks, stops, call);
   }
 
   private List<Words> applying(List<ConditionalText> texts) {
@@ -239,7 +259,8 @@ public final class Guide {
     counter.number++;
     String id = counter.procedure + "." + s.id() + (item.isEmpty() ? "" : "." + Ids.last(item));
     events.put(id, s.does());
-    String gear = s.at().map(a -> a.startsWith(".") ? item + a : a).orElse("");
+    String gear =
+        s.at().map(a -> a.equals(".") ? item : a.startsWith(".") ? item + a : a).orElse("");
     subjects(counter.procedure, s, gear, item);
     String code = rig.codes().getOrDefault(gear, "");
     boolean unlisted = s.kit().filter(k -> traits.contains(k + ".unlisted")).isPresent();

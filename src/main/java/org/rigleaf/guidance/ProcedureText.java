@@ -58,7 +58,7 @@ record ProcedureText(
     return group;
   }
 
-  private static List<Item> items(Fields entry, String key, WordingCheck check) {
+  static List<Item> items(Fields entry, String key, WordingCheck check) {
     List<Item> items = new ArrayList<>();
     for (Node node : entry.list(key)) {
       entry.group(node, key).ifPresent(item -> items.add(item(item, check)));
@@ -127,9 +127,12 @@ record ProcedureText(
                     path.at(), entry.pathOf("by"), "no value '" + c + "'", "one of: " + values));
   }
 
+  /** A check of a fault is a step too: {@code look} is its action, {@code then} what one sees. */
   private static Item step(Fields entry, WordingCheck check) {
+    String action = entry.has("look") ? "look" : "action";
+    String see = entry.has("look") ? "then" : "see";
     Optional<Node.Text> id = entry.text("id");
-    if (id.isEmpty() || !entry.has("action")) {
+    if (id.isEmpty() || !entry.has(action)) {
       check.problem(entry.at(), entry.path(), "a step needs an id and an action", "write both");
     }
     return new Item.StepText(
@@ -139,8 +142,8 @@ record ProcedureText(
         cautions(entry, check),
         at(entry, check),
         kit(entry, check),
-        TextTemplate.read(entry, "action", check),
-        TextTemplate.read(entry, "see", check),
+        TextTemplate.read(entry, action, check),
+        TextTemplate.read(entry, see, check),
         TextTemplate.read(entry, "if-not", check),
         entry.text("card").filter(t -> t.value().equals("yes")).isPresent());
   }

@@ -5,7 +5,8 @@ package org.rigleaf.guidance;
  *
  * @param kind what the run is
  * @param text what is shown; empty for a line to fill in
- * @param key what is to be filled in; gear of a call-out; typical value of a mark; else empty
+ * @param key what is to be filled in; gear of a call-out; typical value of a mark; id of a topic;
+ *     else empty
  * @param mark the figure behind the text; {@link Mark#NONE} for the other kinds
  */
 public record Run(Kind kind, String text, String key, Mark mark) {
@@ -18,7 +19,9 @@ public record Run(Kind kind, String text, String key, Mark mark) {
     /** A call-out such as {@code W3}; the key is the gear. */
     CODE,
     /** The row of a typical value to check; the key is its id. */
-    ASSUMED
+    ASSUMED,
+    /** Title and code of another topic; the key is its id. */
+    TOPIC
   }
 
   /** Plain text. */
@@ -39,6 +42,11 @@ public record Run(Kind kind, String text, String key, Mark mark) {
   /** A call-out. */
   public static Run code(String code, String gear) {
     return new Run(Kind.CODE, code, gear, Mark.NONE);
+  }
+
+  /** Names another topic. */
+  public static Run topic(String text, String id) {
+    return new Run(Kind.TOPIC, text, id, Mark.NONE);
   }
 
   /** Names a typical value in the list of those to check. */

@@ -16,6 +16,9 @@ public sealed interface Show {
   /** A procedure by its id. */
   record OfProcedure(String id) implements Show {}
 
+  /** What to check at one symptom, by the id of the fault. */
+  record OfFault(String id) implements Show {}
+
   /** Lines to fill in by hand. */
   record Fill(String title, Condition condition, List<String> lines) implements Show {}
 
@@ -63,14 +66,21 @@ public sealed interface Show {
   /** Reads one block, a map with a single key that names its kind. */
   static Show read(Fields entry, WordingCheck check) {
     String kind = entry.keys().stream().findFirst().orElse("");
-    if (kind.equals("procedure") || kind.equals("drawing")) {
-      String id = entry.text(kind).map(Node.Text::value).orElse("");
-      return kind.equals("drawing") ? new Listing("drawing", id) : new OfProcedure(id);
+    if (entry.node(kind).orElse(null) instanceof Node.Text id) {
+      return named(kind, id.value());
     }
     Fields block = entry.group(kind).orElse(Fields.none(entry.path(), check.problems));
     Show show = block(kind, block, check);
     block.finish();
     return show;
+  }
+
+  private static Show named(String kind, String id) {
+    return switch (kind) {
+      case "procedure" -> new OfProcedure(id);
+      case "fault" -> new OfFault(id);
+      default -> new Listing(kind, id);
+    };
   }
 
   private static Show block(String kind, Fields block, WordingCheck check) {

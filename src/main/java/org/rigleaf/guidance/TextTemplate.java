@@ -31,6 +31,9 @@ public record TextTemplate(List<Part> parts) {
           "name-of",
           "code-of",
           "count-of",
+          "breaker-of",
+          "fuse-of",
+          "topic",
           "fact",
           "contact",
           "blank",
@@ -79,7 +82,9 @@ public record TextTemplate(List<Part> parts) {
     }
     switch (slot.kind()) {
       case "figure" -> check.figure(text.at(), path, slot.text());
-      case "place-of", "name-of", "code-of", "count-of" -> check.gear(text.at(), path, slot.text());
+      case "place-of", "name-of", "code-of", "count-of", "breaker-of", "fuse-of" ->
+          check.gear(text.at(), path, slot.text());
+      case "topic" -> check.topic(text.at(), path, slot.text());
       case "fact" -> check.fact(text.at(), path, slot.text());
       default -> {
         // the rest needs no table

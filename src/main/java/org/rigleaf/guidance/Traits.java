@@ -67,6 +67,7 @@ public final class Traits {
     all.put("few-chocks", Traits::fewChocks);
     Stream.of(15, 20, 30, 50).forEach(a -> all.put("service-" + a, rig -> serviceOf(rig, a)));
     all.put("winter-valve", Traits::winterValve);
+    all.put("panel", rig -> !rig.has("electric.panel.none"));
     return all;
   }
 

@@ -27,6 +27,7 @@ public final class Wording {
   final Map<String, CautionText> cautions = new LinkedHashMap<>();
   final Map<String, ProcedureText> procedures = new LinkedHashMap<>();
   final Map<String, TaskText> tasks = new LinkedHashMap<>();
+  final Map<String, FaultText> faults = new LinkedHashMap<>();
   private final Map<String, Entry> figures = new LinkedHashMap<>();
   private final Map<String, Entry> typical = new LinkedHashMap<>();
   private final Map<String, Entry> gear = new LinkedHashMap<>();
@@ -55,6 +56,7 @@ public final class Wording {
   private static Wording load() {
     Wording w = new Wording();
     Fields index = w.file("index.yaml");
+    w.file("topics.yaml").keys().forEach(w.check::topicExists);
     index.texts("cautions").forEach(t -> w.names("cautions/" + t.value()));
     index
         .texts("cautions")
@@ -63,6 +65,7 @@ public final class Wording {
         .texts("procedures")
         .forEach(t -> w.each("procedures/" + t.value(), w.procedures, ProcedureText::read));
     index.texts("upkeep").forEach(t -> w.upkeep(t.value()));
+    index.texts("faults").forEach(t -> w.each("faults/" + t.value(), w.faults, FaultText::read));
     index.finish();
     w.each("figures.yaml", w.figures, (id, e, c) -> entry(e, "title", "meaning"));
     w.each("typical.yaml", w.typical, (id, e, c) -> entry(e, "title", "look"));
@@ -162,6 +165,19 @@ public final class Wording {
   /** The topics of the binder, in order. */
   public Collection<TopicText> topics() {
     return topics.values();
+  }
+
+  /** The title of a topic. */
+  String topicTitle(String id) {
+    return topics.get(id).title();
+  }
+
+  /** The topic that tells the whole cautions of a group; empty if none does. */
+  Optional<String> topicOfCautions(String group) {
+    return topics.values().stream()
+        .filter(t -> t.shows().contains(new Show.Listing("cautions", group)))
+        .map(TopicText::id)
+        .findFirst();
   }
 
   /** The tabs of the binder, in order. */

@@ -20,9 +20,14 @@ final class WordingCheck {
   final Set<String> traits = Traits.possible();
   private final Set<String> gear = Rig.possibleGear();
   private final Set<String> cautions = new LinkedHashSet<>();
+  private final Set<String> topics = new LinkedHashSet<>();
 
   void cautionExists(String id) {
     cautions.add(id);
+  }
+
+  void topicExists(String id) {
+    topics.add(id);
   }
 
   void problem(Position at, String path, String wrong, String cure) {
@@ -52,6 +57,12 @@ final class WordingCheck {
   void caution(Position at, String path, String id) {
     if (!cautions.contains(id)) {
       problem(at, path, "no caution '" + id + "'", cure(id, cautions));
+    }
+  }
+
+  void topic(Position at, String path, String id) {
+    if (!topics.contains(id)) {
+      problem(at, path, "no topic '" + id + "'", cure(id, topics));
     }
   }
 

@@ -166,7 +166,8 @@ public record Electric(
   }
 
   /** A breaker; the one named 'Main' limits the whole rig. */
-  public record Breaker(String id, String name, Fact rating, List<Reference> feeds) {
+  public record Breaker(String id, String name, Fact rating, List<Reference> feeds)
+      implements Circuit {
     static Breaker read(Section s) {
       return new Breaker(
           s.path(),
@@ -177,7 +178,8 @@ public record Electric(
   }
 
   /** A fuse of the 12 V side; its place if that is not the panel. */
-  public record Fuse(String id, String name, Fact rating, List<Reference> feeds, Place place) {
+  public record Fuse(String id, String name, Fact rating, List<Reference> feeds, Place place)
+      implements Circuit {
     static Fuse read(Section s) {
       return new Fuse(
           s.path(),

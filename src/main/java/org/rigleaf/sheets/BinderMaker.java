@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -34,13 +35,14 @@ public final class BinderMaker {
   private final NumberBlocks numbers;
   private final PlaceBlocks places;
   private final PlotBlocks plots;
+  private final Map<String, String> codes; // of the topics, by id
 
-  private BinderMaker(
-      Rig rig, Figures figures, Wording wording, Map<String, String> cautionTopics) {
+  private BinderMaker(Rig rig, Figures figures, Wording wording, Map<String, String> codes) {
+    this.codes = codes;
     this.rig = rig;
     this.figures = figures;
     this.wording = wording;
-    this.guide = new Guide(rig, figures, wording, cautionTopics);
+    this.guide = new Guide(rig, figures, wording, codes);
     this.found = Findings.of(rig, figures, wording, guide);
     this.labels = new Labels(rig, wording, guide.filler(), guide.places());
     this.tables = new TableBlocks(figures, labels);
@@ -50,16 +52,14 @@ public final class BinderMaker {
   }
 
   /**
-   * A maker for one rig. Reminders name the topic of the cautions, whose code is known only when
-   * the topics are counted.
+   * A maker for one rig. Words and reminders name other topics, whose codes are known only when the
+   * topics are counted.
    */
   public static BinderMaker of(Rig rig, Figures figures, Wording wording) {
     Map<String, String> codes = new HashMap<>();
-    for (Topic topic : new BinderMaker(rig, figures, wording, Map.of()).topics()) {
-      topic.blocks().stream()
-          .filter(CautionsBlock.class::isInstance)
-          .forEach(b -> codes.put(((CautionsBlock) b).cautions().get(0).group(), topic.code()));
-    }
+    new BinderMaker(rig, figures, wording, Map.of())
+        .topics()
+        .forEach(topic -> codes.put(topic.id(), topic.code()));
     return new BinderMaker(rig, figures, wording, codes);
   }
 
@@ -182,6 +182,8 @@ public final class BinderMaker {
     if (show instanceof Show.OfProcedure p) {
       return Optional.ofNullable(guide.procedures().get(p.id())).map(ProcedureBlock::new).stream()
           .toList();
+    } else if (show instanceof Show.OfFault f) {
+      return Optional.ofNullable(guide.faults().get(f.id())).map(FaultBlock::new).stream().toList();
     } else if (show instanceof Show.Fill f) {
       return List.of(new FillBlock(f.title(), f.lines()));
     } else if (show instanceof Show.Places p) {
@@ -222,6 +224,7 @@ public final class BinderMaker {
       case "typical" -> List.of(numbers.typical(show.title()));
       case "marked-dates" -> calendar(show.title(), "marked-first", "", guide.markedDates());
       case "drawing" -> places.map();
+      case "symptoms" -> symptoms();
       default -> throw new IllegalStateException("no block '" + show.what() + "'");
     };
   }
@@ -238,6 +241,24 @@ public final class BinderMaker {
     return tasks.isEmpty()
         ? List.of()
         : List.of(new CalendarBlock(title, wording.phrase(note), record, tasks));
+  }
+
+  private List<Block> symptoms() {
+    List<SymptomsBlock.Group> groups =
+        wording.topics().stream()
+            .map(t -> new SymptomsBlock.Group(t.title(), codes.getOrDefault(t.id(), ""), lines(t)))
+            .filter(g -> !g.lines().isEmpty())
+            .toList();
+    return groups.isEmpty() ? List.of() : List.of(new SymptomsBlock(groups));
+  }
+
+  private List<SymptomsBlock.Line> lines(TopicText topic) {
+    return topic.shows().stream()
+        .filter(Show.OfFault.class::isInstance)
+        .map(s -> guide.faults().get(((Show.OfFault) s).id()))
+        .filter(Objects::nonNull)
+        .map(f -> new SymptomsBlock.Line(f.symptom(), f.id()))
+        .toList();
   }
 
   private List<Block> keyFigures(Show.KeyFigures show) {

@@ -12,7 +12,9 @@ public sealed interface Block
         NotesBlock,
         FillBlock,
         PlacesBlock,
-        CalendarBlock {
+        CalendarBlock,
+        FaultBlock,
+        SymptomsBlock {
   /** Lower-case word of the kind. */
   String kind();
 }

@@ -154,6 +154,8 @@ final class PlaceBlocks {
   Set<String> noted(Show show) {
     if (show instanceof Show.OfProcedure p) {
       return guide.noted(p.id());
+    } else if (show instanceof Show.OfFault f) {
+      return guide.noted(f.id());
     }
     Optional<Block> block = show instanceof Show.Places p ? places(p) : Optional.empty();
     return block.map(b -> ((PlacesBlock) b).items()).orElse(List.of()).stream()

@@ -210,6 +210,53 @@ class BinderHtmlTest {
     }
   }
 
+  @ParameterizedTest
+  @MethodSource("org.rigleaf.TestRigs#all")
+  void everyPageThatIsNamedIsPrintedUnderItsCode(String rig) {
+    Document html = Printed.html(rig);
+    List<String> wrong = new ArrayList<>();
+    for (Element named : html.select("[data-topic-ref]")) {
+      String id = named.attr("data-topic-ref");
+      Element topic = html.selectFirst("[data-topic='" + id + "']");
+      if (topic == null
+          || !named.text().contains(topic.selectFirst(".topic-title").text())
+          || !named.text().contains("(" + topic.selectFirst(".topic-code").text() + ")")) {
+        wrong.add(named.text());
+      }
+    }
+    assertEquals(List.of(), wrong);
+    assertTrue(html.select("[data-topic-ref]").size() > 30);
+  }
+
+  @ParameterizedTest
+  @MethodSource("org.rigleaf.TestRigs#all")
+  void everySymptomHasChecksForTheReaderAndALineWhereHelpTakesOver(String rig) {
+    Document html = Printed.html(rig);
+    for (Element fault : html.select(".fault")) {
+      String id = fault.id().substring("fault-".length());
+      assertTrue(fault.select("tr[data-fault='" + id + "'][data-who=you]").size() >= 2, id);
+      assertFalse(fault.select("[data-fault='" + id + "'][data-who=technician]").isEmpty(), id);
+      assertFalse(fault.selectFirst(".call-line").text().isBlank(), id);
+      assertEquals(1, html.select(".symptoms a[href='#fault-" + id + "']").size(), id);
+    }
+    assertTrue(html.select(".fault").size() >= 20);
+  }
+
+  /** The profile names breaker and fuse by what they feed; the page says the panel's own words. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "sedge | cooling-weak | \"Air conditioner\", 20 A", // feeds: [Roof air conditioner]
+        "sedge | battery-empty | \"Converter\", 15 A", // feeds: ["converter", ...]
+        "sedge | no-hot-water | \"Water heater\", 15 A", // the breaker's own name
+        "sedge | refrigerator-warm | \"Converter\", 15 A" // feeds: [..., "refrigerator"]
+      })
+  void aFaultNamesTheBreakerThatFeedsItsGear(String rig, String fault, String breaker) {
+    String text = Printed.html(rig).selectFirst("#fault-" + fault).text();
+    assertTrue(text.contains(breaker), text);
+  }
+
   /** It warns, so it stands in the caution, with its working in the list, and nowhere else. */
   @Test
   void theMinutesToAnOverflowStandInTheirCautionAlone() {

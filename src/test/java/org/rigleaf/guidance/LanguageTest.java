@@ -75,6 +75,7 @@ class LanguageTest {
               Guide guide = new Guide(rig, Figures.of(rig), Wording.english(), Map.of());
               guide.procedures().values().forEach(p -> printed(name, p));
               guide.upkeep().forEach(t -> printed(t.id(), t.action()));
+              guide.faults().values().forEach(f -> printed(name, f));
             });
     assertEquals(List.of(), faults.stream().distinct().limit(40).toList());
   }
@@ -101,6 +102,18 @@ class LanguageTest {
     }
   }
 
+  /** A symptom's checks fit one look: twelve at most, however many outlets and drains there are. */
+  private void printed(String rig, Fault f) {
+    if (f.checks().size() > 12) {
+      faults.add(rig + ", " + f.id() + ": " + f.checks().size() + " checks");
+    }
+    for (Step s : f.checks()) {
+      if (words(s.action().plain()) > 12) {
+        faults.add(s.id() + ": " + words(s.action().plain()) + " words: " + s.action().plain());
+      }
+    }
+  }
+
   @Test
   void everyTaskOfUpkeepSaysWhatOneShouldSeeAndHasAShortTitle() {
     List<String> wrong =
@@ -109,6 +122,15 @@ class LanguageTest {
             .map(TaskText::id)
             .toList();
     assertEquals(List.of(), wrong);
+  }
+
+  @Test
+  void everyCheckSaysWhatItMeans() {
+    List<String> silent =
+        Wording.english().faults.values().stream()
+            .flatMap(f -> Items.steps(f.checks()).filter(s -> s.see().empty()).map(s -> f.id()))
+            .toList();
+    assertEquals(List.of(), silent);
   }
 
   @Test
@@ -136,7 +158,7 @@ class LanguageTest {
   }
 
   @Test
-  void everyProcedureCautionAndTradesUpkeepReadsAtGradeEightOrBelow() {
+  void everyProcedureFaultCautionAndTradesUpkeepReadsAtGradeEightOrBelow() {
     Wording.english().tasks.values().stream()
         .collect(Collectors.groupingBy(TaskText::trade))
         .forEach(
@@ -144,6 +166,7 @@ class LanguageTest {
                 grade(
                     "upkeep, " + trade,
                     tasks.stream().flatMap(t -> Stream.of(t.action(), t.see(), t.how()))));
+    Wording.english().faults.values().forEach(f -> grade(f.id(), words(f)));
     Wording.english()
         .procedures
         .values()
@@ -214,6 +237,12 @@ class LanguageTest {
 
   private static int letters(String text) {
     return text.replaceAll("[^A-Za-z0-9]", "").length();
+  }
+
+  private static Stream<TextTemplate> words(FaultText f) {
+    return Stream.concat(
+        Items.steps(f.checks()).flatMap(s -> Stream.of(s.action(), s.see())),
+        f.stops().stream().map(FaultText.StopText::text));
   }
 
   private void grade(String id, Stream<TextTemplate> texts) {
@@ -293,34 +322,28 @@ class LanguageTest {
   }
 
   private static Stream<Named> steps() {
-    return Wording.english().procedures.values().stream()
-        .flatMap(p -> steps(p).map(s -> new Named(p.id() + "." + s.id(), s)));
+    Stream<Named> procedures =
+        Wording.english().procedures.values().stream()
+            .flatMap(p -> steps(p).map(s -> new Named(p.id() + "." + s.id(), s)));
+    Stream<Named> checks =
+        Wording.english().faults.values().stream()
+            .flatMap(f -> Items.steps(f.checks()).map(s -> new Named(f.id() + "." + s.id(), s)));
+    return Stream.concat(procedures, checks);
   }
 
   private static Stream<Item.StepText> steps(ProcedureText p) {
-    return p.groups().stream().flatMap(g -> steps(g.items()));
-  }
-
-  private static Stream<Item.StepText> steps(List<Item> items) {
-    return items.stream()
-        .flatMap(
-            i -> {
-              if (i instanceof Item.StepText s) {
-                return Stream.of(s);
-              } else if (i instanceof Item.EachText each) {
-                return steps(each.steps());
-              }
-              Item.ByText by = (Item.ByText) i;
-              Stream<Item.StepText> cases =
-                  by.cases().values().stream().flatMap(LanguageTest::steps);
-              return Stream.concat(
-                  cases, Stream.concat(steps(by.otherwise()), steps(by.unknown())));
-            });
+    return p.groups().stream().flatMap(g -> Items.steps(g.items()));
   }
 
   /** Name and text of every entry that a reader may see. */
   private static Stream<String[]> texts() {
-    return Stream.of(stepTexts(), procedureTexts(), cautionTexts(), upkeepTexts(), otherTexts())
+    return Stream.of(
+            stepTexts(),
+            procedureTexts(),
+            faultTexts(),
+            cautionTexts(),
+            upkeepTexts(),
+            otherTexts())
         .flatMap(t -> t);
   }
 
@@ -354,6 +377,15 @@ class LanguageTest {
                         p.stopIf().stream().map(s -> text(p.id() + " stop-if", s.text())),
                         p.need().stream().map(n -> text(p.id() + " need", n.text())))
                     .flatMap(texts -> texts));
+  }
+
+  private static Stream<String[]> faultTexts() {
+    return Wording.english().faults.values().stream()
+        .flatMap(
+            f ->
+                Stream.concat(
+                    Stream.<String[]>of(new String[] {f.id(), f.symptom()}),
+                    f.stops().stream().map(s -> text(f.id() + " stop", s.text()))));
   }
 
   private static Stream<String[]> cautionTexts() {

@@ -68,6 +68,10 @@ class WordingTest {
       p.groups().forEach(g -> name("", g.condition() + " ", spoken));
       p.groups().forEach(g -> items("", g.items(), spoken));
     }
+    for (FaultText f : WORDING.faults.values()) {
+      name("", f.condition() + " " + f.stops(), spoken);
+      items("", f.checks(), spoken);
+    }
     return spoken;
   }
 

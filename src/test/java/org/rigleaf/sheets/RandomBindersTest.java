@@ -51,6 +51,7 @@ class RandomBindersTest {
     Binder binder = BinderMaker.of(rig, figures, Wording.english()).binder(Paper.LETTER, true);
     for (Topic topic : binder.topics()) {
       Texts.of(topic).forEach(run -> check(name + ", " + topic.id(), rig, figures, run));
+      Texts.of(topic).forEach(run -> named(name + ", " + topic.id(), binder, run));
     }
   }
 
@@ -63,6 +64,16 @@ class RandomBindersTest {
     }
     if (run.kind() == Run.Kind.BLANK) {
       lacking(rig, run.key()).ifPresent(g -> asked(where, g, run.key()));
+    }
+  }
+
+  /** A page that the words send the reader to is in this binder, under the code that they say. */
+  private void named(String where, Binder binder, Run run) {
+    boolean here =
+        binder.topics().stream()
+            .anyMatch(t -> t.id().equals(run.key()) && run.text().endsWith(" (" + t.code() + ")"));
+    if (run.kind() == Run.Kind.TOPIC && !here) {
+      faults.add(where + ": sends to " + run.text() + ", which is not in this binder");
     }
   }
 
