@@ -185,8 +185,12 @@ class LanguageTest {
     assertEquals(List.of(), faults);
   }
 
-  /** Where a clause begins that only describes, such as 'a hose that is marked'. */
-  private static final String CLAUSE = " (that|whether|which|who|if|until|while|once|as) |, ";
+  /**
+   * Where a clause begins that only describes, such as 'a hose that is marked' or 'what was
+   * changed'.
+   */
+  private static final String CLAUSE =
+      " (that|whether|which|who|what|where|when|since|if|until|while|once|as) |, ";
 
   /** A step tells somebody to do something; it does not say that something is done. */
   @Test
