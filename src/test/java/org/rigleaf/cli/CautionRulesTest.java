@@ -72,8 +72,12 @@ class CautionRulesTest {
           "two panels back to back: " + panel.text());
       Element step = panel.closest("li[data-step]");
       if (step == null) {
-        assertTrue(panel.parent().hasAttr("data-procedure"), panel.text());
-        assertTrue(before(panel, panel.parent().selectFirst("li[data-step]")), panel.text());
+        boolean head =
+            panel.parent().hasAttr("data-procedure")
+                || panel.parent().hasClass("fault")
+                || panel.closest("tr[data-upkeep]") != null;
+        assertTrue(head, panel.text());
+        assertTrue(before(panel, panel.parent().selectFirst(".action")), panel.text());
       } else {
         assertEquals(panel, step.firstElementChild(), step.attr("data-step"));
         assertTrue(before(panel, step.selectFirst(".action")), step.attr("data-step"));
