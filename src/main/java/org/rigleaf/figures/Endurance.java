@@ -102,7 +102,7 @@ final class Endurance {
   }
 
   private static Ledger twoThirds(Waste.Black tank, Rig rig, Inputs in) {
-    return Ledger.of(Stores.black(tank, 1 / 3.0, Trip.stay(rig), in));
+    return Ledger.of(Stores.black(tank, 1 / 3.0, Trip.offThePlug(rig), in)); // its handle is shut
   }
 
   private static String hourly(boolean waste) {

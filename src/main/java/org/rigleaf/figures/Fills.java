@@ -4,6 +4,7 @@ import static org.rigleaf.figures.Check.HOUSE_ASSUMPTION;
 import static org.rigleaf.figures.Check.PUBLISHED;
 import static org.rigleaf.figures.Check.SECOND_DERIVATION;
 import static org.rigleaf.source.Unit.AMPERE_HOUR;
+import static org.rigleaf.source.Unit.GALLON;
 import static org.rigleaf.source.Unit.GALLON_PER_MINUTE;
 import static org.rigleaf.source.Unit.INCH;
 import static org.rigleaf.source.Unit.MINUTE_UNIT;
@@ -27,6 +28,14 @@ final class Fills {
               SECOND_DERIVATION,
               "minutes for 10 gal at the pump's flow, times its current")
           .rows((rig, rows) -> rig.water().pump().ifPresent(p -> pumped(p, rows)));
+
+  static final Entry UNDRAWN =
+      Entry.of(
+              "tank.fresh.undrawn",
+              GALLON,
+              SECOND_DERIVATION,
+              "what is left where the pump draws air: the tank less the share drawn from it")
+          .rows((rig, rows) -> rig.water().fresh().ifPresent(f -> undrawn(f, rows)));
 
   static final Entry SEWER_FALL =
       Entry.of(
@@ -56,7 +65,8 @@ final class Fills {
                   + " warning, never a time to flush by")
           .rows((rig, rows) -> rig.waste().black().ifPresent(b -> flush(b, rows)));
 
-  static final List<Entry> ENTRIES = List.of(FILL_TIME, PUMPED, SEWER_FALL, FLUSH_OVERFLOW);
+  static final List<Entry> ENTRIES =
+      List.of(FILL_TIME, PUMPED, UNDRAWN, SEWER_FALL, FLUSH_OVERFLOW);
 
   private Fills() {}
 
@@ -78,6 +88,12 @@ final class Fills {
             fillMinutes(10, in.of("flow", pump.flow()))
                 / 60
                 * in.of("current", Loads.CURRENT, "pump"));
+  }
+
+  private static void undrawn(Water.Fresh fresh, Rows rows) {
+    rows.number(
+        "{holds} × (1 − {drawn})",
+        in -> in.of("holds", fresh.holds()) * (1 - in.typical("drawn", "fresh.drawn")));
   }
 
   private static void flush(Waste.Black black, Rows rows) {

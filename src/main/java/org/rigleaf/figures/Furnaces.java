@@ -3,6 +3,7 @@ package org.rigleaf.figures;
 import static org.rigleaf.figures.Check.HOUSE_ASSUMPTION;
 import static org.rigleaf.figures.Check.PUBLISHED;
 import static org.rigleaf.source.Unit.BTU_PER_HOUR;
+import static org.rigleaf.source.Unit.FAHRENHEIT;
 import static org.rigleaf.source.Unit.PERCENT_SHARE;
 
 import java.util.List;
@@ -67,7 +68,26 @@ final class Furnaces {
               "loss at the low, at 05:00, over the output")
           .rows((rig, rows) -> duty(rig, rows, "max(0, {inside} − {low})", Heat::worst));
 
-  static final List<Entry> ENTRIES = List.of(LOSS, OUTPUT, DUTY, WORST);
+  static final Entry HOLDS =
+      Entry.of(
+              "furnace.holds",
+              FAHRENHEIT,
+              HOUSE_ASSUMPTION,
+              "the cold at which the loss is all that the furnace gives")
+          .rows(
+              (rig, rows) ->
+                  furnace(rig)
+                      .ifPresent(
+                          f ->
+                              rows.number(
+                                  "{inside} − {furnace} ÷ {loss}",
+                                  in ->
+                                      heldFahrenheit(
+                                          Trip.stay(rig).inside(in),
+                                          in.of("furnace", OUTPUT),
+                                          in.of("loss", LOSS)))));
+
+  static final List<Entry> ENTRIES = List.of(LOSS, OUTPUT, DUTY, WORST, HOLDS);
 
   /** Heat of a cubic foot of air for a degree F, Btu: from memory, as heat-loss sheets have it. */
   private static final double AIR_BTU = 0.018;
@@ -151,6 +171,11 @@ final class Furnaces {
                       Heat heat = new Heat(Hours.sum(losses(loss, trip, in)) / Hours.DAY, worst);
                       return 100 * which.applyAsDouble(heat) / in.of("furnace", OUTPUT);
                     }));
+  }
+
+  /** Degrees F outside down to which a furnace that never pauses keeps the warmth inside. */
+  static double heldFahrenheit(double insideFahrenheit, double outputBtu, double lossPerDegree) {
+    return insideFahrenheit - outputBtu / lossPerDegree;
   }
 
   /** Btu lost in each hour of the day, taken at the middle of the hour. */

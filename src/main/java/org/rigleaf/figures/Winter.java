@@ -43,7 +43,10 @@ final class Winter {
               (rig, rows) -> {
                 if (plumbed(rig)) {
                   Entry most = unsure(rig).isPresent() ? NOT_BYPASSED : ANTIFREEZE;
-                  rows.number("ceil({gallons})", in -> jugs(in.of("gallons", most)));
+                  boolean poured = rig.water().fresh().isPresent() && !drawsFromJug(rig);
+                  rows.number(
+                      poured ? "ceil({gallons} + {tank} × (1 − {drawn}))" : "ceil({gallons})",
+                      in -> jugs(in.of("gallons", most) + (poured ? undrawn(rig, in) : 0)));
                 }
               });
 
@@ -67,6 +70,18 @@ final class Winter {
   /** A heater of which nobody says whether it has a bypass. */
   private static Optional<Water.Heater> unsure(Rig rig) {
     return stored(rig).filter(h -> h.bypass().isEmpty() && !noBypass(rig));
+  }
+
+  /** True where the pump can draw from a jug; else antifreeze goes through the tank. */
+  private static boolean drawsFromJug(Rig rig) {
+    return rig.has("water.winterizing.siphon")
+        || rig.water().fill().flatMap(Water.Fill::valve).flatMap(Water.Valve::winter).isPresent();
+  }
+
+  /** Gallons that stay in the tank because the pump cannot reach them. */
+  private static double undrawn(Rig rig, Inputs in) {
+    double share = 1 - in.typical("drawn", "fresh.drawn");
+    return share * in.of("tank", rig.water().fresh().orElseThrow().holds());
   }
 
   /** Jugs of one gallon that hold so much. */

@@ -101,7 +101,8 @@ public final class Filler {
         .map(
             t ->
                 Run.text(MENTIONS.contains(Ids.last(path)) ? mentioned(t) : places.spoken(path, t)))
-        .orElse(Run.blank(path));
+        .orElseGet(
+            () -> rig.has(path + ".no") ? Run.text(wording.phrase("answer-no")) : Run.blank(path));
   }
 
   /** Mentions of other things, each by its name. */
@@ -125,10 +126,7 @@ public final class Filler {
    */
   private List<Run> circuits(List<? extends Circuit> all, String kind, String id) {
     String names =
-        all.stream()
-            .filter(c -> feeds(c, id))
-            .map(Filler::line)
-            .collect(Collectors.joining(" and "));
+        all.stream().filter(c -> feeds(c, id)).map(this::line).collect(Collectors.joining(" and "));
     return List.of(names.isEmpty() ? Run.blank(kind + "." + id) : Run.text(names));
   }
 
@@ -141,9 +139,11 @@ public final class Filler {
     return mentioned || circuit.name().equalsIgnoreCase(kind);
   }
 
-  private static String line(Circuit circuit) {
+  private String line(Circuit circuit) {
     String rating = circuit.rating().known() ? ", " + circuit.rating().written() : "";
-    return "\"" + circuit.name() + "\"" + rating;
+    String place =
+        places.known(circuit.id()) ? " (" + places.where(circuit.id()).plain() + ")" : "";
+    return "\"" + circuit.name() + "\"" + rating + place;
   }
 
   private Run topic(String id) {

@@ -4,6 +4,9 @@ import java.util.List;
 
 /** A circuit with a name on the panel: what limits it and what hangs on it. */
 public interface Circuit {
+  /** Its path in the profile. */
+  String id();
+
   /** The panel's own name. */
   String name();
 

@@ -338,7 +338,7 @@ public final class Section {
   public Answer yes(String key) {
     Optional<Node.Text> text = unmarked(key);
     if (reading.schema) {
-      reading.traits.add(trait(key));
+      reading.traits.addAll(List.of(trait(key), trait(key) + ".no"));
     }
     if (text.isEmpty()) {
       return Answer.UNKNOWN;
@@ -350,6 +350,7 @@ public final class Section {
         return Answer.YES;
       }
       case "no", "false" -> {
+        reading.traits.add(trait(key) + ".no");
         return Answer.NO;
       }
       default -> {
@@ -373,7 +374,13 @@ public final class Section {
   public <E extends Enum<E> & Choice> List<E> choices(String key, Class<E> type) {
     mark(key);
     possible(key, type);
-    return fields.texts(key).stream().flatMap(t -> choose(key, t, type).stream()).toList();
+    List<E> chosen =
+        fields.texts(key).stream().flatMap(t -> choose(key, t, type).stream()).toList();
+    if (chosen.size() > 1) { // all of them, where a page names what a thing runs on
+      reading.texts.put(
+          fields.pathOf(key), chosen.stream().map(Choice::text).collect(Collectors.joining(", ")));
+    }
+    return chosen;
   }
 
   private <E extends Enum<E> & Choice> Optional<E> choose(

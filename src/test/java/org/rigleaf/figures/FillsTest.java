@@ -50,6 +50,13 @@ class FillsTest {
   }
 
   @Test
+  void aTwentiethOfTheTankStaysBelowThePickUp() {
+    Figure left = rig("water: {fresh: {holds: 42 gal}}\n").find("tank.fresh.undrawn").orElseThrow();
+    assertEquals(2.1, left.number(), 1e-9); // 42 / 20
+    assertEquals(Set.of("fresh.drawn"), left.assumes());
+  }
+
+  @Test
   void twentyFeetOfSewerHoseFallFiveInches() {
     // clacs-now.pages.dev, drain page: 20 ft at 1/4 in a foot, 5 in (SEEN); jaspector.com, note to
     // IRC

@@ -21,6 +21,20 @@ class FurnacesTest {
   }
 
   @Test
+  void aFurnaceHoldsDownToWhereTheLossIsAllItGives() {
+    assertEquals(16, Furnaces.heldFahrenheit(66, 10_000, 200), 1e-9); // 50 degrees at 200 Btu/h
+    String rig =
+        "rig: {name: Reed, kind: class b, length: 20 ft, width: 7 ft}\n"
+            + "stay: {inside: 66 degF, place: {elevation: 0 ft}}\n"
+            + "climate: {furnace: {input: 14000 Btu/h}}\n";
+    Figures figures = Figures.of(TestRigs.of(rig));
+    double outside = figures.find("furnace.holds").orElseThrow().number();
+    double loss = figures.find("shell.loss").orElseThrow().number();
+    double output = figures.find("furnace.output").orElseThrow().number();
+    assertEquals(output, loss * (66 - outside), 1e-6); // in balance there
+  }
+
+  @Test
   void wallsAndWindowsLoseWhatAHeatLossSheetPrints() {
     // popularenergy.org/figuring_heat_loss.html: 420 ft2 of wall at U 0.055, 50 F: 1,155 Btu/h;
     // 60 ft2 of windows at U 0.251: 753 Btu/h (SEEN)

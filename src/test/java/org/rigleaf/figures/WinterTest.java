@@ -40,6 +40,10 @@ class WinterTest {
     assertEquals(2, Winter.jugs(1.2), 0);
     assertEquals(3, Winter.jugs(3), 0);
     assertEquals(3, number(rig("lines: 2 gal"), FIRST + ".jugs"), 0); // 2.5 gal
+    String tank = "lines: 2 gal, fresh: {holds: 20 gal}"; // 5 % of 20 gal stay in it
+    assertEquals(4, number(rig(tank), FIRST + ".jugs"), 0); // 2.5 + 1
+    String siphon = tank + ", winterizing: {siphon: yes}";
+    assertEquals(3, number(rig(siphon), FIRST + ".jugs"), 0);
     Figures unsure = rig("lines: 2 gal, heater: {kind: storage, holds: 6 gal}");
     assertEquals(9, number(unsure, FIRST + ".jugs"), 0); // 8.5 gal, if there is no bypass
   }
