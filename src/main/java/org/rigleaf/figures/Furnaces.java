@@ -73,19 +73,9 @@ final class Furnaces {
               "furnace.holds",
               FAHRENHEIT,
               HOUSE_ASSUMPTION,
-              "the cold at which the loss is all that the furnace gives")
-          .rows(
-              (rig, rows) ->
-                  furnace(rig)
-                      .ifPresent(
-                          f ->
-                              rows.number(
-                                  "{inside} − {furnace} ÷ {loss}",
-                                  in ->
-                                      heldFahrenheit(
-                                          Trip.stay(rig).inside(in),
-                                          in.of("furnace", OUTPUT),
-                                          in.of("loss", LOSS)))));
+              "the cold at which the loss is all that the furnace gives; never below the rig's own"
+                  + " limit, or 0 °F where nobody says it")
+          .rows((rig, rows) -> furnace(rig).ifPresent(f -> holds(rig, rows)));
 
   static final List<Entry> ENTRIES = List.of(LOSS, OUTPUT, DUTY, WORST, HOLDS);
 
@@ -171,6 +161,17 @@ final class Furnaces {
                       Heat heat = new Heat(Hours.sum(losses(loss, trip, in)) / Hours.DAY, worst);
                       return 100 * which.applyAsDouble(heat) / in.of("furnace", OUTPUT);
                     }));
+  }
+
+  private static void holds(Rig rig, Rows rows) {
+    Fact limit = rig.limits().lowestTemperature();
+    rows.number(
+        "max(" + (limit.known() ? "{limit}" : "0") + ", {inside} − {furnace} ÷ {loss})",
+        in ->
+            Math.max(
+                limit.known() ? in.of("limit", limit) : 0,
+                heldFahrenheit(
+                    Trip.stay(rig).inside(in), in.of("furnace", OUTPUT), in.of("loss", LOSS))));
   }
 
   /** Degrees F outside down to which a furnace that never pauses keeps the warmth inside. */

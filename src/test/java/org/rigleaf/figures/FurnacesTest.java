@@ -26,12 +26,18 @@ class FurnacesTest {
     String rig =
         "rig: {name: Reed, kind: class b, length: 20 ft, width: 7 ft}\n"
             + "stay: {inside: 66 degF, place: {elevation: 0 ft}}\n"
-            + "climate: {furnace: {input: 14000 Btu/h}}\n";
+            + "climate: {furnace: {input: 9000 Btu/h}}\n";
     Figures figures = Figures.of(TestRigs.of(rig));
     double outside = figures.find("furnace.holds").orElseThrow().number();
     double loss = figures.find("shell.loss").orElseThrow().number();
     double output = figures.find("furnace.output").orElseThrow().number();
     assertEquals(output, loss * (66 - outside), 1e-6); // in balance there
+    assertTrue(outside > 0 && outside < 32, "a cold that no limit cuts: " + outside);
+    Figures strong = Figures.of(TestRigs.of(rig.replace("9000", "60000")));
+    assertEquals(0, strong.find("furnace.holds").orElseThrow().number(), 1e-9); // no limit given
+    String limit = "limits: {lowest-temperature: 20 degF}\n";
+    Figures limited = Figures.of(TestRigs.of(rig.replace("9000", "60000") + limit));
+    assertEquals(20, limited.find("furnace.holds").orElseThrow().number(), 1e-9);
   }
 
   @Test
