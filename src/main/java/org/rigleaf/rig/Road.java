@@ -177,6 +177,7 @@ public record Road(
     ELECTRIC,
     SURGE,
     HYDRAULIC,
+    AIR,
     NONE
   }
 

@@ -126,8 +126,9 @@ class FaultsTest {
   }
 
   @Test
-  void everyFaultIsShownBySomeRandomRig() {
+  void everyFaultIsShownBySomeRandomOrDemoRig() {
     Set<String> shown = new TreeSet<>();
+    TestRigs.fleet().forEach(n -> shown.addAll(guide(TestRigs.demo(n)).faults().keySet()));
     RandomRigs.all().forEach(p -> shown.addAll(guide(p.rig()).faults().keySet()));
     RandomRigs.variations(RandomRigs.barest())
         .forEach(p -> shown.addAll(guide(p.rig()).faults().keySet()));
