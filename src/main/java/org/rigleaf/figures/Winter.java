@@ -45,8 +45,11 @@ final class Winter {
                   Entry most = unsure(rig).isPresent() ? NOT_BYPASSED : ANTIFREEZE;
                   boolean poured = rig.water().fresh().isPresent() && !drawsFromJug(rig);
                   rows.number(
-                      poured ? "ceil({gallons} + {tank} × (1 − {drawn}))" : "ceil({gallons})",
-                      in -> jugs(in.of("gallons", most) + (poured ? undrawn(rig, in) : 0)));
+                      poured ? "ceil({gallons} + {undrawn})" : "ceil({gallons})",
+                      in ->
+                          jugs(
+                              in.of("gallons", most)
+                                  + (poured ? in.of("undrawn", Fills.UNDRAWN) : 0)));
                 }
               });
 
@@ -75,13 +78,11 @@ final class Winter {
   /** True where the pump can draw from a jug; else antifreeze goes through the tank. */
   private static boolean drawsFromJug(Rig rig) {
     return rig.has("water.winterizing.siphon")
-        || rig.water().fill().flatMap(Water.Fill::valve).flatMap(Water.Valve::winter).isPresent();
-  }
-
-  /** Gallons that stay in the tank because the pump cannot reach them. */
-  private static double undrawn(Rig rig, Inputs in) {
-    double share = 1 - in.typical("drawn", "fresh.drawn");
-    return share * in.of("tank", rig.water().fresh().orElseThrow().holds());
+        || rig.water()
+            .fill()
+            .flatMap(Water.Fill::valve)
+            .filter(Water.Valve::drawsFromJug)
+            .isPresent();
   }
 
   /** Jugs of one gallon that hold so much. */

@@ -2,7 +2,6 @@ package org.rigleaf.guidance;
 
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -172,11 +171,7 @@ public final class Traits {
     return rig.water()
         .fill()
         .flatMap(Water.Fill::valve)
-        .filter(
-            v ->
-                v.winter().isPresent()
-                    || v.positions().stream()
-                        .anyMatch(p -> p.toLowerCase(Locale.ROOT).contains("winter")))
+        .filter(Water.Valve::drawsFromJug)
         .isPresent();
   }
 

@@ -8,6 +8,7 @@ import static org.rigleaf.source.Unit.SHARE;
 import static org.rigleaf.source.Unit.WATT_UNIT;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -109,6 +110,12 @@ public record Water(
           s.words("for-filling"),
           s.words("for-tank"),
           s.words("for-winter"));
+    }
+
+    /** True if one of its positions lets the pump draw antifreeze from a jug. */
+    public boolean drawsFromJug() {
+      return winter().isPresent()
+          || positions().stream().anyMatch(p -> p.toLowerCase(Locale.ROOT).contains("winter"));
     }
   }
 
