@@ -185,6 +185,7 @@ tr { page-break-inside: avoid; }
 .fault { page-break-inside: avoid; padding-bottom: 4pt; }
 .fault h3 { padding: 4pt 0; }
 .band + .fault h3 { padding-top: 0; }
+.band + .fault { page-break-inside: auto; }
 .fault .told { padding: 2pt 8pt; }
 .fault .signal-cell { top: 2pt; }
 .fault .panel { margin-bottom: 4pt; }

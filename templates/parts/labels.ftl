@@ -33,7 +33,7 @@
   "note": "What is new",
   "limits": "What comes first",
   "calls": "Whom to call",
-  "assumes": "typical value",
+  "assumes": "leans on",
   "urgent": "Put this right before anybody uses the rig",
   "done": "Done",
   "task": "Task",
