@@ -3,6 +3,7 @@ package org.rigleaf.guidance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.rigleaf.source.Fields;
 import org.rigleaf.source.Node;
 
@@ -49,6 +50,9 @@ public sealed interface Show {
 
   /** Figures drawn as a plot; {@code of} is one of {@link WordingCheck#PLOTS}. */
   record Plot(String title, Condition condition, String of) implements Show {}
+
+  /** A drawing of the rig; {@code of} is one of {@link WordingCheck#DRAWINGS}. */
+  record Drawing(String title, Condition condition, String of) implements Show {}
 
   /**
    * The tasks of upkeep of one part of the calendar; of these trades, of all where none is named.
@@ -98,7 +102,9 @@ public sealed interface Show {
               word(block, "across"),
               words(block, "columns"));
       case "sets" -> new Sets(title, word(block, "each"), word(block, "pattern"));
-      case "plot" -> new Plot(title, condition(block, check), plot(block, check));
+      case "plot" -> new Plot(title, condition(block, check), of(block, check, WordingCheck.PLOTS));
+      case "drawing" ->
+          new Drawing(title, condition(block, check), of(block, check, WordingCheck.DRAWINGS));
       case "calendar" -> new Calendar(title, band(block, check), words(block, "trades"));
       default -> new Listing(kind, title);
     };
@@ -119,9 +125,9 @@ public sealed interface Show {
     return Band.LONGER;
   }
 
-  private static String plot(Fields block, WordingCheck check) {
+  private static String of(Fields block, WordingCheck check, Set<String> known) {
     String of = word(block, "of");
-    check.plot(block.at(), block.pathOf("of"), of);
+    check.picture(block.at(), block.pathOf("of"), of, known);
     return of;
   }
 

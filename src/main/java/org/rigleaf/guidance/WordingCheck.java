@@ -16,6 +16,9 @@ final class WordingCheck {
   /** What the sheets can draw of figures. */
   static final Set<String> PLOTS = Set.of("bank", "sun", "lasts", "together", "level");
 
+  /** What the sheets can draw of the rig itself. */
+  static final Set<String> DRAWINGS = Set.of("plan");
+
   final Problems problems = new Problems();
   final Set<String> traits = Traits.possible();
   private final Set<String> gear = Rig.possibleGear();
@@ -66,9 +69,9 @@ final class WordingCheck {
     }
   }
 
-  void plot(Position at, String path, String of) {
-    if (!PLOTS.contains(of)) {
-      problem(at, path, "no plot of '" + of + "'", "use one of " + new TreeSet<>(PLOTS));
+  void picture(Position at, String path, String of, Set<String> known) {
+    if (!known.contains(of)) {
+      problem(at, path, "no picture of '" + of + "'", "use one of " + new TreeSet<>(known));
     }
   }
 

@@ -35,6 +35,7 @@ public final class BinderMaker {
   private final NumberBlocks numbers;
   private final PlaceBlocks places;
   private final PlotBlocks plots;
+  private final DrawingBlocks drawings;
   private final Map<String, String> codes; // of the topics, by id
 
   private BinderMaker(Rig rig, Figures figures, Wording wording, Map<String, String> codes) {
@@ -49,6 +50,7 @@ public final class BinderMaker {
     this.numbers = new NumberBlocks(figures, wording, labels);
     this.places = new PlaceBlocks(rig, wording, guide);
     this.plots = new PlotBlocks(rig, figures, wording, labels, tables, guide.filler());
+    this.drawings = new DrawingBlocks(rig, guide, places);
   }
 
   /**
@@ -198,6 +200,8 @@ public final class BinderMaker {
       return tables.sets(s);
     } else if (show instanceof Show.Plot p) {
       return plots.plots(p);
+    } else if (show instanceof Show.Drawing d) {
+      return drawings.blocks(d);
     }
     if (show instanceof Show.Calendar c) {
       return calendar(c);
@@ -223,7 +227,6 @@ public final class BinderMaker {
       case "numbers" -> List.of(numbers.numbers(show.title()));
       case "typical" -> List.of(numbers.typical(show.title()));
       case "marked-dates" -> calendar(show.title(), "marked-first", "", guide.markedDates());
-      case "drawing" -> places.map();
       case "symptoms" -> symptoms();
       default -> throw new IllegalStateException("no block '" + show.what() + "'");
     };

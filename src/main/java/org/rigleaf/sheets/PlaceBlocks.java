@@ -3,16 +3,12 @@ package org.rigleaf.sheets;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.rigleaf.drawings.Drawing;
-import org.rigleaf.drawings.PlanView;
 import org.rigleaf.guidance.Guide;
 import org.rigleaf.guidance.Run;
 import org.rigleaf.guidance.Show;
@@ -180,12 +176,5 @@ final class PlaceBlocks {
                 .thenComparing(g -> Integer.parseInt(rig.codes().get(g.id()).substring(1))))
         .map(g -> legend(g.id()))
         .toList();
-  }
-
-  List<Block> map() {
-    Map<String, String> names = new HashMap<>();
-    rig.gear().forEach(g -> names.put(g.id(), guide.places().name(g.id())));
-    Drawing plan = PlanView.draw(rig, names);
-    return List.of(new DrawingBlock("", plan.svg(), plan.alt(), legend()));
   }
 }
