@@ -2,6 +2,7 @@ package org.rigleaf.sheets;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -37,9 +38,16 @@ public final class BinderMaker {
   private final PlotBlocks plots;
   private final DrawingBlocks drawings;
   private final Map<String, String> codes; // of the topics, by id
+  private final Map<String, String> issued; // the same, as the last edition has them
 
-  private BinderMaker(Rig rig, Figures figures, Wording wording, Map<String, String> codes) {
+  private BinderMaker(
+      Rig rig,
+      Figures figures,
+      Wording wording,
+      Map<String, String> codes,
+      Map<String, String> issued) {
     this.codes = codes;
+    this.issued = issued;
     this.rig = rig;
     this.figures = figures;
     this.wording = wording;
@@ -56,13 +64,16 @@ public final class BinderMaker {
   /**
    * A maker for one rig. Words and reminders name other topics, whose codes are known only when the
    * topics are counted.
+   *
+   * @param issued codes by topic id of the last issued edition; empty before the first
    */
-  public static BinderMaker of(Rig rig, Figures figures, Wording wording) {
+  public static BinderMaker of(
+      Rig rig, Figures figures, Wording wording, Map<String, String> issued) {
     Map<String, String> codes = new HashMap<>();
-    new BinderMaker(rig, figures, wording, Map.of())
+    new BinderMaker(rig, figures, wording, Map.of(), issued)
         .topics()
         .forEach(topic -> codes.put(topic.id(), topic.code()));
-    return new BinderMaker(rig, figures, wording, codes);
+    return new BinderMaker(rig, figures, wording, codes, issued);
   }
 
   /** The guidance this binder is made of. */
@@ -106,8 +117,7 @@ public final class BinderMaker {
   }
 
   private List<Topic> topics() {
-    List<Topic> topics = new ArrayList<>();
-    Map<String, Integer> counted = new HashMap<>();
+    Map<TopicText, List<Block>> topics = new LinkedHashMap<>();
     for (TopicText text : wording.topics()) {
       List<Block> blocks =
           Stream.of(
@@ -121,17 +131,25 @@ public final class BinderMaker {
       boolean lines =
           text.emergency() && blocks.stream().noneMatch(ProcedureBlock.class::isInstance);
       if (!blocks.isEmpty() && !lines) { // no emergency is lines to fill in alone
-        topics.add(
-            new Topic(
-                text.id(),
-                code(text.section(), counted),
-                text.section(),
-                text.title(),
-                text.emergency(),
-                blocks));
+        topics.put(text, blocks);
       }
     }
-    return topics;
+    Map<String, String> coded = coded(topics.keySet());
+    return topics.entrySet().stream()
+        .map(t -> topic(t.getKey(), coded.get(t.getKey().id()), t.getValue()))
+        .toList();
+  }
+
+  private static Topic topic(TopicText text, String code, List<Block> blocks) {
+    return new Topic(text.id(), code, text.section(), text.title(), text.emergency(), blocks);
+  }
+
+  private Map<String, String> coded(Set<TopicText> topics) {
+    Map<String, String> letters = new HashMap<>();
+    wording.sections().forEach(s -> letters.put(s.key(), s.letter()));
+    return TopicCodes.assign(
+        topics.stream().map(t -> new TopicCodes.Wanted(t.id(), letters.get(t.section()))).toList(),
+        issued);
   }
 
   /** An emergency is no time for notes. */
@@ -149,16 +167,6 @@ public final class BinderMaker {
         .flatMap(t -> t.shows().stream())
         .forEach(s -> rest.removeAll(places.noted(s)));
     return places.notes(title, rest);
-  }
-
-  private String code(String section, Map<String, Integer> counted) {
-    String letter =
-        wording.sections().stream()
-            .filter(s -> s.key().equals(section))
-            .findFirst()
-            .orElseThrow()
-            .letter();
-    return letter + "-" + counted.merge(section, 1, Integer::sum);
   }
 
   private Edition edition() {
