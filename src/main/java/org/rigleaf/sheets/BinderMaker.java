@@ -1,6 +1,6 @@
 package org.rigleaf.sheets;
 
-import java.util.ArrayList;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -100,6 +100,24 @@ public final class BinderMaker {
         cover());
   }
 
+  /** The title of a figure with what it is told of. */
+  String title(Figure figure) {
+    return tables.title(figure);
+  }
+
+  /** Something printed that is exchanged as a whole, as this edition has it. */
+  public Piece piece(
+      String kind, String id, String code, String title, String html, List<String> parts) {
+    int number = IssuedMaker.number(rig.edition());
+    String date = rig.edition().date().map(LocalDate::toString).orElse("");
+    return new Piece(kind, id, code, title, number, date, Digests.digest(html), parts);
+  }
+
+  /** What needs attention on this rig. */
+  public List<Finding> findings() {
+    return found;
+  }
+
   /** All figures of the rig as JSON. */
   public String figuresFile() {
     return new FiguresFile(wording, guide.filler(), numbers).json(rig, figures);
@@ -170,7 +188,7 @@ public final class BinderMaker {
   }
 
   private Edition edition() {
-    int number = rig.edition().number().known() ? (int) rig.edition().number().value() : 1;
+    int number = IssuedMaker.number(rig.edition());
     String date = rig.edition().date().map(Amounts::date).orElse("");
     return new Edition(number, date, rig.edition().note().orElse(""));
   }

@@ -8,9 +8,9 @@ import java.util.Set;
 
 /**
  * Gives every topic its code, the letter of its section and a number. Before the first edition they
- * count from 1. Later an issued code stays with its topic, so that the pages of a binder need not be
- * printed again: a new topic between two others takes a small letter ({@code E-3a}), at the end of
- * its section the next number, and the code of a topic that is gone is not given again.
+ * count from 1. Later an issued code stays with its topic, so that the pages of a binder need not
+ * be printed again: a new topic between two others takes a small letter ({@code E-3a}), at the end
+ * of its section the next number, and the code of a topic that is gone is not given again.
  */
 final class TopicCodes {
   private TopicCodes() {}

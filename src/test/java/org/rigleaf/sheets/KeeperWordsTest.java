@@ -43,7 +43,8 @@ class KeeperWordsTest {
   private static final Binder BINDER = binder(TestRigs.of(RIG));
 
   private static Binder binder(Rig rig) {
-    return BinderMaker.of(rig, Figures.of(rig), Wording.english(), Map.of()).binder(Paper.LETTER, true);
+    return BinderMaker.of(rig, Figures.of(rig), Wording.english(), Map.of())
+        .binder(Paper.LETTER, true);
   }
 
   private static Stream<NotesBlock.Note> notes(Topic topic) {
