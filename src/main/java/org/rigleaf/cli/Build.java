@@ -36,7 +36,7 @@ final class Build implements Callable<Integer> {
 
   private void build(Profile profile) throws IOException, ProblemsFound {
     Path folder = out.resolve(profile.name());
-    Output output = Output.of(Issuing.of(profile, Output.TEMPLATES), options);
+    Output output = Output.of(Issuing.toBuild(profile, Output.TEMPLATES), options);
     output.writeTo(folder);
     output.files().keySet().stream()
         .filter(f -> f.endsWith(".pdf"))

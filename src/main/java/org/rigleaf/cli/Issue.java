@@ -37,7 +37,7 @@ final class Issue implements Callable<Integer> {
     refuse(profile, issuing);
     PrintWriter say = spec.commandLine().getOut();
     Output output = Output.of(issuing.issued(), options); // what cannot be printed is not issued
-    say.println(profile.editions().keep(issuing.now()));
+    say.println(profile.editions().keep(issuing.now().orElseThrow()));
     Path folder = out.resolve(profile.name());
     output.writeTo(folder);
     output.files().keySet().forEach(f -> say.println(folder.resolve(f)));
@@ -53,7 +53,7 @@ final class Issue implements Callable<Integer> {
   /** An edition is issued once, later than the one before it, and has a date. */
   private static void refuse(Profile profile, Issuing issuing) throws ProblemsFound {
     Problems problems = new Problems();
-    Issued now = issuing.now();
+    Issued now = issuing.now().orElseThrow();
     Optional<Issued> last = profile.editions().last();
     Position at = at(profile);
     if (last.isPresent() && now.number() <= last.get().number()) {

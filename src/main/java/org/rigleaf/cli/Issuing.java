@@ -23,11 +23,18 @@ import org.rigleaf.sheets.Topic;
  * A profile as an edition: what it would keep, beside the edition before it.
  *
  * @param before the edition before; empty for the first
- * @param now this one, issued or not
+ * @param now this one, issued or not; empty while nobody asks, because nothing was issued yet
  * @param draft true if no issued edition is the same
  */
-record Issuing(Profile profile, Optional<Issued> before, Issued now, boolean draft) {
+record Issuing(Profile profile, Optional<Issued> before, Optional<Issued> now, boolean draft) {
   private static final Program PROGRAM = Program.running();
+
+  /** A profile to build: compared with the editions beside it, if any was issued. */
+  static Issuing toBuild(Profile profile, Templates templates) {
+    return profile.editions().all().isEmpty()
+        ? new Issuing(profile, Optional.empty(), Optional.empty(), true)
+        : of(profile, templates);
+  }
 
   /** Compares a profile with the editions beside it. */
   static Issuing of(Profile profile, Templates templates) {
@@ -39,7 +46,7 @@ record Issuing(Profile profile, Optional<Issued> before, Issued now, boolean dra
   static Issuing since(Profile profile, Optional<Issued> before, Templates templates) {
     Issued now = issued(profile.kept(), before, templates);
     boolean same = profile.editions().of(now.number()).filter(now::prints).isPresent();
-    return new Issuing(profile, before, now, !same);
+    return new Issuing(profile, before, Optional.of(now), !same);
   }
 
   /** This edition, issued. */
@@ -66,19 +73,22 @@ record Issuing(Profile profile, Optional<Issued> before, Issued now, boolean dra
 
   /** In which edition each topic last changed. */
   List<Effective> effective() {
-    return now.pieces().stream()
+    return now.stream()
+        .flatMap(n -> n.pieces().stream())
         .map(p -> new Effective(p.id(), String.valueOf(p.edition()), NoticeMaker.date(p.date())))
         .toList();
   }
 
   /** A topic's HTML with a mark on each block that this edition changes. */
   String marked(Topic topic, String html) {
+    int number = IssuedMaker.number(profile.rig().edition());
     Optional<Piece> piece =
-        now.pieces().stream()
+        before.stream()
+            .flatMap(b -> now.orElseThrow().pieces().stream())
             .filter(p -> p.kind().equals("topic") && p.id().equals(topic.id()))
-            .filter(p -> before.isPresent() && p.edition() == now.number())
+            .filter(p -> p.edition() == number)
             .findFirst();
-    return piece.map(p -> Blocks.marked(html, changed(p), now.number())).orElse(html);
+    return piece.map(p -> Blocks.marked(html, changed(p), number)).orElse(html);
   }
 
   private Set<String> changed(Piece piece) {
@@ -89,7 +99,7 @@ record Issuing(Profile profile, Optional<Issued> before, Issued now, boolean dra
 
   /** What differs from the edition before; empty for the first. */
   Optional<Comparison> comparison() {
-    return before.map(b -> new Comparison(b, now));
+    return before.map(b -> new Comparison(b, now.orElseThrow()));
   }
 
   /**
@@ -99,7 +109,8 @@ record Issuing(Profile profile, Optional<Issued> before, Issued now, boolean dra
    */
   Function<Piece, String> causes(Templates templates) {
     Issued then = before.orElseThrow();
-    if (then.wording().equals(now.wording()) && then.program().equals(now.program())) {
+    Issued today = now.orElseThrow();
+    if (then.wording().equals(today.wording()) && then.program().equals(today.program())) {
       return p -> "rig";
     }
     Optional<Issued> again =
@@ -109,7 +120,7 @@ record Issuing(Profile profile, Optional<Issued> before, Issued now, boolean dra
             a ->
                 p -> {
                   boolean wording = !a.same(then, p);
-                  boolean rig = !a.same(now, p);
+                  boolean rig = !a.same(today, p);
                   return wording && rig ? "both" : wording ? "wording" : "rig";
                 })
         .orElse(p -> "both");

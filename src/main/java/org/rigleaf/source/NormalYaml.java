@@ -45,12 +45,21 @@ public final class NormalYaml {
   private static String scalar(String text, boolean quoted) {
     boolean plain =
         !quoted
-            && text.matches("[\\p{L}\\p{N}/+.][^\\p{Cntrl}]*")
+            && text.matches("[\\p{L}\\p{N}/+.][^\\p{C}]*")
             && !text.contains(": ")
             && !text.contains(" #")
             && !text.endsWith(":")
             && text.equals(text.strip());
     return plain ? text : '"' + escaped(text) + '"';
+  }
+
+  /** What YAML wants escaped: controls, halves of characters, characters that are none. */
+  private static boolean unprintable(int c) {
+    return Character.isISOControl(c)
+        || Character.getType(c) == Character.SURROGATE
+        || c == 0xFEFF
+        || c == 0xFFFE
+        || c == 0xFFFF;
   }
 
   private static String escaped(String text) {
@@ -62,7 +71,7 @@ public final class NormalYaml {
                 escaped.append('\\').appendCodePoint(c);
               } else if (c == '\n') {
                 escaped.append("\\n");
-              } else if (Character.isISOControl(c)) {
+              } else if (unprintable(c)) {
                 escaped.append(String.format("\\u%04X", c));
               } else {
                 escaped.appendCodePoint(c);
