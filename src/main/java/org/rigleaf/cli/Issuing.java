@@ -88,7 +88,7 @@ record Issuing(Profile profile, Optional<Issued> before, Optional<Issued> now, b
             .filter(p -> p.kind().equals("topic") && p.id().equals(topic.id()))
             .filter(p -> p.edition() == number)
             .findFirst();
-    return piece.map(p -> Blocks.marked(html, changed(p), number)).orElse(html);
+    return piece.map(p -> Blocks.marked(html, p.parts(), changed(p), number)).orElse(html);
   }
 
   private Set<String> changed(Piece piece) {

@@ -2,6 +2,7 @@ package org.rigleaf.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.rigleaf.figures.Amounts;
 import org.rigleaf.sheets.Paper;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
@@ -22,6 +23,12 @@ final class Options {
       paramLabel = "PAPER",
       description = "letter or a4 (default: ${DEFAULT-VALUE}).")
   private Sizes paper = Sizes.LETTER;
+
+  @Option(
+      names = "--units",
+      paramLabel = "UNITS",
+      description = "us or metric (default: ${DEFAULT-VALUE}).")
+  private Amounts units = Amounts.US;
 
   @CommandLine.Spec(CommandLine.Spec.Target.MIXEE)
   private CommandLine.Model.CommandSpec spec;
@@ -59,6 +66,11 @@ final class Options {
       }
     }
     return sheets.isEmpty() ? List.copyOf(Sheets.names()) : sheets;
+  }
+
+  /** The units that numbers are printed in. */
+  Amounts units() {
+    return units;
   }
 
   /** The paper. */

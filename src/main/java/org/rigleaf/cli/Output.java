@@ -46,7 +46,8 @@ record Output(Map<String, byte[]> files) {
 
   private static Map<String, byte[]> documents(Issuing issuing, Options options, List<String> names)
       throws ProblemsFound, IOException {
-    Sheets sheets = new Sheets(issuing, options.paper(), TEMPLATES);
+    Sheets sheets =
+        new Sheets(issuing, issuing.profile().maker(options.units()), options, TEMPLATES);
     Map<String, byte[]> files = new LinkedHashMap<>();
     for (String name : names) {
       Optional<Made> made = sheets.make(name);

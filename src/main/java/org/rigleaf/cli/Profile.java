@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Set;
+import org.rigleaf.figures.Amounts;
 import org.rigleaf.figures.Figures;
 import org.rigleaf.guidance.Upkeep;
 import org.rigleaf.guidance.Wording;
@@ -76,6 +77,13 @@ record Profile(
     } catch (ProblemsFound e) {
       return Optional.empty();
     }
+  }
+
+  /** What fills the sheets, with numbers in these units; editions are compared in US units. */
+  BinderMaker maker(Amounts units) {
+    return units == Amounts.US
+        ? maker
+        : BinderMaker.of(rig, figures, Wording.english(units), editions.topicCodes());
   }
 
   /** The file's name without its ending: the folder of its sheets. */

@@ -9,13 +9,14 @@ import java.util.function.Function;
 import org.rigleaf.guidance.Wording;
 import org.rigleaf.print.Templates;
 import org.rigleaf.sheets.Binder;
+import org.rigleaf.sheets.BinderMaker;
 import org.rigleaf.sheets.Comparison;
 import org.rigleaf.sheets.NoticeMaker;
 import org.rigleaf.sheets.Paper;
 import org.rigleaf.sheets.Topic;
 
 /** The documents that exist, by the name of their files. */
-record Sheets(Issuing issuing, Paper paper, Templates templates) {
+record Sheets(Issuing issuing, BinderMaker maker, Options options, Templates templates) {
   private static final Map<String, Function<Sheets, Optional<Made>>> MADE = made();
 
   private static Map<String, Function<Sheets, Optional<Made>>> made() {
@@ -36,7 +37,8 @@ record Sheets(Issuing issuing, Paper paper, Templates templates) {
   }
 
   private Optional<Made> binder() {
-    Binder binder = issuing.profile().maker().binder(paper, issuing.draft());
+    Paper paper = options.paper();
+    Binder binder = maker.binder(paper, issuing.draft());
     List<String> topics = binder.topics().stream().map(t -> topic(t, binder)).toList();
     return Optional.of(new Made(templates.binder(binder, topics, issuing.effective()), paper));
   }
@@ -51,12 +53,16 @@ record Sheets(Issuing issuing, Paper paper, Templates templates) {
         .map(
             c ->
                 new Made(
-                    templates.sheet("notice", notice(c).notice(paper, issuing.draft())), paper));
+                    templates.sheet("notice", notice(c).notice(options.paper(), issuing.draft())),
+                    options.paper()));
   }
 
   private NoticeMaker notice(Comparison comparison) {
-    Profile profile = issuing.profile();
     return new NoticeMaker(
-        profile.rig(), profile.maker(), Wording.english(), comparison, issuing.causes(templates));
+        issuing.profile().rig(),
+        maker,
+        Wording.english(options.units()),
+        comparison,
+        issuing.causes(templates));
   }
 }

@@ -3,17 +3,22 @@ package org.rigleaf.guidance;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
+import org.rigleaf.figures.Amounts;
 import org.rigleaf.source.Fields;
 import org.rigleaf.source.Node;
 import org.rigleaf.source.Problems;
 import org.rigleaf.source.ProblemsFound;
+import org.rigleaf.source.Quantity;
 import org.rigleaf.source.Yaml;
 
 /**
@@ -23,7 +28,8 @@ import org.rigleaf.source.Yaml;
  */
 public final class Wording {
   private static final String FOLDER = "/templates/wording/en/";
-  private static final Wording ENGLISH = load();
+  private static final Pattern AMOUNT = Pattern.compile("\\{amount:([^}]*)\\}");
+  private static final Map<Amounts, Wording> ENGLISH = new EnumMap<>(Amounts.class);
 
   final Map<String, CautionText> cautions = new LinkedHashMap<>();
   final Map<String, ProcedureText> procedures = new LinkedHashMap<>();
@@ -41,7 +47,11 @@ public final class Wording {
   private final Map<String, String> phrases = new LinkedHashMap<>();
   private final WordingCheck check = new WordingCheck();
 
-  private Wording() {}
+  private final Amounts amounts;
+
+  private Wording(Amounts amounts) {
+    this.amounts = amounts;
+  }
 
   /** A title and a sentence. */
   public record Entry(String title, String meaning) {
@@ -51,13 +61,23 @@ public final class Wording {
   /** What a finding says, and the topic at whose head it stands, if at one. */
   record ConditionalFinding(String severity, String topic, TextTemplate text) {}
 
-  /** The English wording. */
+  /** The English wording with US units. */
   public static Wording english() {
-    return ENGLISH;
+    return english(Amounts.US);
   }
 
-  private static Wording load() {
-    Wording w = new Wording();
+  /** The English wording with these units. */
+  public static synchronized Wording english(Amounts amounts) {
+    return ENGLISH.computeIfAbsent(amounts, Wording::load);
+  }
+
+  /** Turns numbers and units into text. */
+  public Amounts amounts() {
+    return amounts;
+  }
+
+  private static Wording load(Amounts amounts) {
+    Wording w = new Wording(amounts);
     Fields index = w.file("index.yaml");
     w.file("topics.yaml").keys().forEach(w.check::topicExists);
     index.texts("cautions").forEach(t -> w.names("cautions/" + t.value()));
@@ -151,11 +171,26 @@ public final class Wording {
   }
 
   private Fields file(String name) {
-    Optional<Node> root = Yaml.read(bytes(name), name, check.problems);
+    Optional<Node> root = Yaml.read(amounts(name), name, check.problems);
     boolean map = root.isPresent() && root.get() instanceof Node.Mapping;
     return map
         ? new Fields((Node.Mapping) root.get(), "", check.problems)
         : Fields.none("", new Problems());
+  }
+
+  /** A file with its amounts, such as {@code {amount:3 ft}}, written in our units. */
+  private byte[] amounts(String name) {
+    return AMOUNT
+        .matcher(new String(bytes(name), StandardCharsets.UTF_8))
+        .replaceAll(m -> amount(m.group(1), name))
+        .getBytes(StandardCharsets.UTF_8);
+  }
+
+  private String amount(String written, String name) {
+    Quantity quantity =
+        Quantity.parse(written)
+            .orElseThrow(() -> new IllegalStateException(name + ": no amount '" + written + "'"));
+    return amounts.text(quantity.value(), quantity.unit());
   }
 
   private static byte[] bytes(String name) {

@@ -29,16 +29,21 @@ public final class Blocks {
   }
 
   /**
-   * The HTML with {@code data-changed} on every block that is among these.
+   * The HTML with {@code data-changed} on every block that is among these. Where the HTML prints
+   * the same blocks as the edition keeps them but with other units, the place of a block tells.
    *
+   * @param kept digests of the blocks as the edition keeps them
    * @param changed digests of the blocks that the edition before does not have
    * @param edition number of the edition that changes them
    */
-  public static String marked(String html, Set<String> changed, int edition) {
+  public static String marked(String html, List<String> kept, Set<String> changed, int edition) {
+    List<Span> spans = spans(html);
+    boolean alike = spans.size() == kept.size();
     StringBuilder out = new StringBuilder();
     int done = 0;
-    for (Span span : spans(html)) {
-      if (changed.contains(digest(html, span))) {
+    for (int i = 0; i < spans.size(); i++) {
+      Span span = spans.get(i);
+      if (changed.contains(alike ? kept.get(i) : digest(html, span))) {
         out.append(html, done, span.nameEnds()).append(" data-changed=\"" + edition + "\"");
         done = span.nameEnds();
       }

@@ -9,11 +9,13 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.rigleaf.drawings.Drawing;
 import org.rigleaf.drawings.LevelPlot;
+import org.rigleaf.figures.Amounts;
 import org.rigleaf.figures.Figure;
 import org.rigleaf.guidance.Wording;
 import org.rigleaf.rig.Ids;
 import org.rigleaf.rig.Kit;
 import org.rigleaf.rig.Rig;
+import org.rigleaf.source.Unit;
 
 /** The plot of how far to lift by the slope, with the blocks aboard as its measure. */
 final class LevelPlots {
@@ -50,22 +52,39 @@ final class LevelPlots {
   private Drawing draw(List<Line> lines) {
     List<String> stack = stack();
     OptionalDouble thick =
-        stack.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(blocks().thick().value());
-    String note =
         stack.isEmpty()
-            ? ""
-            : wording.phrase("plot-level-note", Map.of("thick", blocks().thick().written()));
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(high(blocks().thick().value()));
+    String note =
+        stack.isEmpty() ? "" : wording.phrase("plot-level-note", Map.of("thick", thick()));
     LevelPlot.Words words =
         new LevelPlot.Words(
-            wording.phrase("plot-level-lift"), wording.phrase("plot-level-slope"), note);
+            wording.phrase(metric() ? "plot-level-lift-metric" : "plot-level-lift"),
+            wording.phrase("plot-level-slope"),
+            note);
     List<LevelPlot.Series> series = lines.stream().map(this::series).toList();
     return LevelPlot.draw(new LevelPlot.Data(series, thick, stack, words), alt(lines));
+  }
+
+  private boolean metric() {
+    return wording.amounts() == Amounts.METRIC;
+  }
+
+  /** Inches as the plot's scale counts: inches, or centimeters. */
+  private double high(double inches) {
+    return metric() ? Unit.INCH.convert(inches, Unit.CENTIMETRE) : inches;
+  }
+
+  private String thick() {
+    return wording.amounts().text(blocks().thick().value(), blocks().thick().unit());
   }
 
   private LevelPlot.Series series(Line line) {
     return new LevelPlot.Series(
         name(line),
-        line.points().stream().map(f -> new LevelPlot.Point(degrees(f), f.number())).toList());
+        line.points().stream()
+            .map(f -> new LevelPlot.Point(degrees(f), high(f.number())))
+            .toList());
   }
 
   private String name(Line line) {

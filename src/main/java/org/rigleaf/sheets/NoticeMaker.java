@@ -167,7 +167,7 @@ public final class NoticeMaker {
         difference(c));
   }
 
-  private static String difference(Comparison.Change c) {
+  private String difference(Comparison.Change c) {
     Optional<BigDecimal> before = c.before().flatMap(NoticeMaker::number);
     Optional<BigDecimal> now = c.now().flatMap(NoticeMaker::number);
     if (before.isEmpty() || now.isEmpty()) {
@@ -175,7 +175,8 @@ public final class NoticeMaker {
     }
     double by = now.get().subtract(before.get()).doubleValue();
     Optional<Unit> unit = Unit.of(c.now().orElseThrow().unit());
-    return unit.map(u -> (by < 0 ? "− " : "+ ") + Amounts.text(Math.abs(by), u)).orElse("");
+    return unit.map(u -> (by < 0 ? "− " : "+ ") + wording.amounts().text(Math.abs(by), u))
+        .orElse("");
   }
 
   private static Optional<BigDecimal> number(Issued.Reading reading) {
