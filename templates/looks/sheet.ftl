@@ -10,3 +10,9 @@ h3 { font-size: 13pt; line-height: 16pt; padding: 8pt 0 0; -fs-page-break-min-he
 .points li { padding: 0 0 0 24pt; position: relative; page-break-inside: avoid; }
 .points li .tick { position: absolute; left: 0; top: 3pt; }
 tr { page-break-inside: avoid; }
+.day { page-break-inside: avoid; }
+.hours th, .hours td { padding: 0 8pt 0 0; line-height: 15pt; height: 15.5pt; }
+.hours thead th { font-size: 10pt; line-height: 12pt; }
+.hours th { white-space: nowrap; }
+.hours thead th { white-space: normal; }
+.ended { background-color: #e0e0e0; }

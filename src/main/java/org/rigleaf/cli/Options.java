@@ -1,7 +1,9 @@
 package org.rigleaf.cli;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.rigleaf.figures.Amounts;
 import org.rigleaf.sheets.Paper;
 import picocli.CommandLine;
@@ -30,6 +32,12 @@ final class Options {
       description = "us or metric (default: ${DEFAULT-VALUE}).")
   private Amounts units = Amounts.US;
 
+  @Option(
+      names = "--stay",
+      paramLabel = "FILE",
+      description = "The plan of this stay, in place of the one of the profile.")
+  private Path stay;
+
   @CommandLine.Spec(CommandLine.Spec.Target.MIXEE)
   private CommandLine.Model.CommandSpec spec;
 
@@ -54,7 +62,7 @@ final class Options {
   }
 
   /**
-   * The sheets to print; all if none are named.
+   * The sheets to print; all if none are named, the plan alone of a stay that is named.
    *
    * @throws ParameterException if there is no such sheet
    */
@@ -65,12 +73,25 @@ final class Options {
             spec.commandLine(), "no sheet is called '" + name + "': use " + Sheets.names());
       }
     }
-    return sheets.isEmpty() ? List.copyOf(Sheets.names()) : sheets;
+    if (!sheets.isEmpty()) {
+      return sheets;
+    }
+    return stay == null ? List.copyOf(Sheets.names()) : List.of("stay");
   }
 
   /** The units that numbers are printed in. */
   Amounts units() {
     return units;
+  }
+
+  /** True if the files for other programs are wanted too. */
+  boolean all() {
+    return sheets.isEmpty() && stay == null;
+  }
+
+  /** The file of the stay to plan, if another than that of the profile. */
+  Optional<Path> stay() {
+    return Optional.ofNullable(stay);
   }
 
   /** The paper. */

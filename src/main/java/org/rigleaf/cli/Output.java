@@ -32,10 +32,12 @@ record Output(Map<String, byte[]> files) {
   static Output of(Issuing issuing, Options options) throws ProblemsFound, IOException {
     Profile profile = issuing.profile();
     Map<String, byte[]> files = documents(issuing, options, options.sheets());
-    String figures = profile.maker().figuresFile();
-    files.put("figures.json", figures.getBytes(StandardCharsets.UTF_8));
-    String calendar = profile.maker().calendarFile();
-    files.put("upkeep.ics", calendar.getBytes(StandardCharsets.UTF_8));
+    if (options.all()) {
+      String figures = profile.maker().figuresFile();
+      files.put("figures.json", figures.getBytes(StandardCharsets.UTF_8));
+      String calendar = profile.maker().calendarFile();
+      files.put("upkeep.ics", calendar.getBytes(StandardCharsets.UTF_8));
+    }
     return new Output(files);
   }
 

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.rigleaf.figures.Amounts;
@@ -21,11 +23,18 @@ import org.rigleaf.source.Yaml;
 /**
  * A profile read from its file, with its figures and guidance.
  *
+ * @param root what the file holds
  * @param plain its text in the plain form, without private values
  * @param editions the editions issued of it
  */
 record Profile(
-    Path file, String plain, Rig rig, Figures figures, BinderMaker maker, Editions editions) {
+    Path file,
+    Node.Mapping root,
+    String plain,
+    Rig rig,
+    Figures figures,
+    BinderMaker maker,
+    Editions editions) {
   private static final Set<String> NEVER_KEPT = Set.of("private");
 
   /**
@@ -53,7 +62,7 @@ record Profile(
     Figures figures = Figures.of(rig, Upkeep.intervals(rig, wording));
     BinderMaker maker = BinderMaker.of(rig, figures, wording, editions.topicCodes());
     String plain = NormalYaml.text((Node.Mapping) root, NEVER_KEPT);
-    return new Profile(file, plain, rig, figures, maker, editions);
+    return new Profile(file, (Node.Mapping) root, plain, rig, figures, maker, editions);
   }
 
   /**
@@ -77,6 +86,44 @@ record Profile(
     } catch (ProblemsFound e) {
       return Optional.empty();
     }
+  }
+
+  /**
+   * The rig on another stay: of a file that is named, or of the one beside the profile; the stay of
+   * the profile if there is neither.
+   *
+   * @throws ProblemsFound if that file has problems
+   */
+  Profile onStay(Optional<Path> named) throws ProblemsFound, IOException {
+    Path beside = file.resolveSibling(name() + ".stay.yaml");
+    if (named.isEmpty() && !Files.exists(beside)) {
+      return this;
+    }
+    Path other = named.orElse(beside);
+    Problems problems = new Problems();
+    Optional<Node> read = Yaml.read(Main.file(other), other.toString(), problems);
+    Map<String, Node.Entry> entries = new LinkedHashMap<>(root.entries());
+    read.ifPresent(n -> entries.putAll(stay(n, problems)));
+    if (!problems.none()) {
+      throw new ProblemsFound(problems.sorted());
+    }
+    return of(file, new Node.Mapping(entries, root.at()), Optional.empty(), editions);
+  }
+
+  /** A file of a stay holds the key {@code stay}, as a profile does, and no other. */
+  private static Map<String, Node.Entry> stay(Node node, Problems problems) {
+    Map<String, Node.Entry> entries = node instanceof Node.Mapping map ? map.entries() : Map.of();
+    entries.forEach(
+        (key, entry) -> {
+          if (!key.equals("stay")) {
+            problems.add(
+                entry.key(), key, "the file of a stay has no such key", "start with 'stay:'");
+          }
+        });
+    if (entries.isEmpty()) {
+      problems.add(node.at(), "", "a stay is keys with values", "start with 'stay:'");
+    }
+    return entries;
   }
 
   /** What fills the sheets, with numbers in these units; editions are compared in US units. */

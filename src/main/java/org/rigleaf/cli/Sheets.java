@@ -1,11 +1,11 @@
 package org.rigleaf.cli;
 
+import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import org.rigleaf.guidance.Wording;
 import org.rigleaf.print.Templates;
 import org.rigleaf.sheets.Binder;
@@ -13,15 +13,23 @@ import org.rigleaf.sheets.BinderMaker;
 import org.rigleaf.sheets.Comparison;
 import org.rigleaf.sheets.NoticeMaker;
 import org.rigleaf.sheets.Paper;
+import org.rigleaf.sheets.StayPlanMaker;
 import org.rigleaf.sheets.Topic;
+import org.rigleaf.source.ProblemsFound;
 
 /** The documents that exist, by the name of their files. */
 record Sheets(Issuing issuing, BinderMaker maker, Options options, Templates templates) {
-  private static final Map<String, Function<Sheets, Optional<Made>>> MADE = made();
+  private static final Map<String, Maker> MADE = made();
 
-  private static Map<String, Function<Sheets, Optional<Made>>> made() {
-    Map<String, Function<Sheets, Optional<Made>>> made = new LinkedHashMap<>();
+  /** Makes one document; empty if there is nothing to say on it. */
+  private interface Maker {
+    Optional<Made> make(Sheets sheets) throws ProblemsFound, IOException;
+  }
+
+  private static Map<String, Maker> made() {
+    Map<String, Maker> made = new LinkedHashMap<>();
     made.put("binder", Sheets::binder);
+    made.put("stay", Sheets::stay);
     made.put("notice", Sheets::notice);
     return made;
   }
@@ -32,8 +40,8 @@ record Sheets(Issuing issuing, BinderMaker maker, Options options, Templates tem
   }
 
   /** One document by its name; empty if there is nothing to say on it. */
-  Optional<Made> make(String name) {
-    return MADE.get(name).apply(this);
+  Optional<Made> make(String name) throws ProblemsFound, IOException {
+    return MADE.get(name).make(this);
   }
 
   private Optional<Made> binder() {
@@ -45,6 +53,14 @@ record Sheets(Issuing issuing, BinderMaker maker, Options options, Templates tem
 
   private String topic(Topic topic, Binder binder) {
     return issuing.marked(topic, templates.topic(topic, binder));
+  }
+
+  private Optional<Made> stay() throws ProblemsFound, IOException {
+    Profile trip = issuing.profile().onStay(options.stay());
+    BinderMaker filler = trip.maker(options.units());
+    return new StayPlanMaker(trip.rig(), trip.figures(), filler, Wording.english(options.units()))
+        .plan(options.paper(), issuing.draft())
+        .map(plan -> new Made(templates.sheet("stay", plan), options.paper()));
   }
 
   private Optional<Made> notice() {

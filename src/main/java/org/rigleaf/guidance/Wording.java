@@ -45,6 +45,7 @@ public final class Wording {
   private final Map<String, TopicText> topics = new LinkedHashMap<>();
   private final Map<String, TopicText.SectionText> sections = new LinkedHashMap<>();
   private final Map<String, String> phrases = new LinkedHashMap<>();
+  private List<Show> stay = List.of();
   private final WordingCheck check = new WordingCheck();
 
   private final Amounts amounts;
@@ -96,6 +97,7 @@ public final class Wording {
     w.each("sections.yaml", w.sections, (id, e, c) -> TopicText.SectionText.read(id, e));
     w.each("topics.yaml", w.topics, TopicText::read);
     w.each("changes.yaml", w.changes, ChangeText::read);
+    w.stay = TopicText.shows(w.file("stay.yaml"), w.check);
     w.each("notice.yaml", w.lines, (id, e, c) -> line(e, c));
     w.each("findings.yaml", w.findings, (id, e, c) -> w.finding(e, c));
     Fields phrases = w.file("phrases.yaml");
@@ -230,6 +232,11 @@ public final class Wording {
   /** The lines that every notice has, by title, each with the ids of its figures. */
   public Map<String, List<String>> noticeLines() {
     return Collections.unmodifiableMap(lines);
+  }
+
+  /** What a plan of a stay shows before its hours. */
+  public List<Show> stay() {
+    return stay;
   }
 
   /** The tabs of the binder, in order. */

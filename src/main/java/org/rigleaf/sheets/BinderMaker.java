@@ -113,6 +113,19 @@ public final class BinderMaker {
     return new Piece(kind, id, code, title, number, date, Digests.digest(html), parts);
   }
 
+  /** The name of a thing with a code. */
+  String name(String gear) {
+    return guide.places().name(gear);
+  }
+
+  /** The blocks that some shows of the wording ask for, as far as this rig needs them. */
+  List<Block> blocks(List<Show> shows) {
+    return shows.stream()
+        .filter(s -> s.condition().holds(guide::has))
+        .<Block>flatMap(s -> blocks(s).stream())
+        .toList();
+  }
+
   /** What needs attention on this rig. */
   public List<Finding> findings() {
     return found;
@@ -187,7 +200,8 @@ public final class BinderMaker {
     return places.notes(title, rest);
   }
 
-  private Edition edition() {
+  /** The edition, as printed. */
+  Edition edition() {
     int number = IssuedMaker.number(rig.edition());
     String date = rig.edition().date().map(Amounts::date).orElse("");
     return new Edition(number, date, rig.edition().note().orElse(""));
