@@ -265,3 +265,9 @@ tr { page-break-inside: avoid; }
 .toc-edition { width: 56pt; }
 .toc-date { width: 96pt; white-space: nowrap; }
 .toc tbody th { font-weight: 400; }
+
+/* change bars: a line in the margin, which moves no text */
+[data-changed] { position: relative; }
+[data-changed]:before { content: ""; display: block; position: absolute; left: -9pt; top: 0; bottom: 0; width: 3pt; background-color: #000; }
+tr[data-changed]:before { content: none; }
+tr[data-changed] > :first-child:before { content: ""; display: block; float: left; width: 3pt; height: 14pt; margin: 0 6pt 0 -9pt; background-color: #000; }
