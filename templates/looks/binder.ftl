@@ -268,6 +268,6 @@ tr { page-break-inside: avoid; }
 
 /* change bars: a line in the margin, which moves no text */
 [data-changed] { position: relative; }
-[data-changed]:before { content: ""; display: block; position: absolute; left: -9pt; top: 0; bottom: 0; width: 3pt; background-color: #000; }
+[data-changed]:before { content: "\00a0"; display: block; position: absolute; left: -9pt; top: 1pt; width: 3pt; height: 13pt; overflow: hidden; background-color: #000; }
 tr[data-changed]:before { content: none; }
-tr[data-changed] > :first-child:before { content: ""; display: block; float: left; width: 3pt; height: 14pt; margin: 0 6pt 0 -9pt; background-color: #000; }
+tr[data-changed] > :first-child:before { content: "\00a0"; display: block; float: left; width: 3pt; height: 13pt; margin: 0 6pt 0 -9pt; overflow: hidden; background-color: #000; }
