@@ -266,8 +266,6 @@ tr { page-break-inside: avoid; }
 .toc-date { width: 96pt; white-space: nowrap; }
 .toc tbody th { font-weight: 400; }
 
-/* change bars: a line in the margin, which moves no text */
-[data-changed] { position: relative; }
-[data-changed]:before { content: "\00a0"; display: block; position: absolute; left: -9pt; top: 1pt; width: 3pt; height: 13pt; overflow: hidden; background-color: #000; }
-tr[data-changed]:before { content: none; }
-tr[data-changed] > :first-child:before { content: "\00a0"; display: block; float: left; width: 3pt; height: 13pt; margin: 0 6pt 0 -9pt; overflow: hidden; background-color: #000; }
+/* change bars, inside the text: the renderer cuts off what hangs into the margin */
+[data-changed], tr[data-changed] > :first-child { border-left: 3pt solid #000; }
+p[data-changed], tr[data-changed] > :first-child { padding-left: 4pt; }
