@@ -63,6 +63,9 @@ thead th { border-bottom: 2px solid #000; font-size: 0.85em; }
 .call-line { margin: 4px 0 28px; }
 .symptoms li { display: flex; justify-content: space-between; gap: 12px; border-bottom: 1px solid #999; padding: 6px 0; }
 .page::before { content: "see "; }
+[data-changed] { box-shadow: -8px 0 0 -4px #000; }
+tr[data-changed] { box-shadow: none; }
+tr[data-changed] > :first-child { box-shadow: -8px 0 0 -4px #000; }
 @media (max-width: 520px) {
   body { padding: 0 10px 32px; }
   .panel { grid-template-columns: 1fr; }

@@ -33,7 +33,9 @@ record Editions(Path folder, List<Issued> all) {
     if (Files.isDirectory(folder)) {
       try (Stream<Path> files = Files.list(folder)) {
         for (Path file : files.filter(f -> f.toString().endsWith(".json")).sorted().toList()) {
-          Optional<Issued> issued = Issued.parse(Files.readString(file));
+          Optional<Issued> issued =
+              Issued.parse(new String(Files.readAllBytes(file), StandardCharsets.UTF_8))
+                  .filter(i -> file.endsWith(i.number() + ".json"));
           issued.ifPresentOrElse(all::add, () -> unreadable(file, problems));
         }
       }

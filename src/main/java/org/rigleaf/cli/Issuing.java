@@ -45,7 +45,7 @@ record Issuing(Profile profile, Optional<Issued> before, Optional<Issued> now, b
   /** Compares a profile with one edition. */
   static Issuing since(Profile profile, Optional<Issued> before, Templates templates) {
     Issued now = issued(profile.kept(), before, templates);
-    boolean same = profile.editions().of(now.number()).filter(now::prints).isPresent();
+    boolean same = profile.editions().of(now.number()).filter(now::sameAs).isPresent();
     return new Issuing(profile, before, Optional.of(now), !same);
   }
 
@@ -75,6 +75,7 @@ record Issuing(Profile profile, Optional<Issued> before, Optional<Issued> now, b
   List<Effective> effective() {
     return now.stream()
         .flatMap(n -> n.pieces().stream())
+        .filter(p -> p.kind().equals("topic"))
         .map(p -> new Effective(p.id(), String.valueOf(p.edition()), NoticeMaker.date(p.date())))
         .toList();
   }

@@ -15,7 +15,7 @@ import org.rigleaf.source.Node;
  * @param title what changed, in one line
  * @param first what to do before the first use
  * @param now what is different in use
- * @param withdrawn what held before and holds no more
+ * @param withdrawn what held before and holds no more; its conditions speak of the rig as it was
  * @param tell who must be told
  */
 record ChangeText(

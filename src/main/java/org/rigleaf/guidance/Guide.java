@@ -209,14 +209,18 @@ public final class Guide {
                     c.title(),
                     applying(c.first()),
                     applying(c.now()),
-                    applying(c.withdrawn()),
+                    applying(c.withdrawn(), before),
                     applying(c.tell())))
         .toList();
   }
 
   private List<Words> applying(List<ConditionalText> texts) {
+    return applying(texts, traits);
+  }
+
+  private List<Words> applying(List<ConditionalText> texts, Set<String> rig) {
     return texts.stream()
-        .filter(t -> t.condition().holds(traits::contains))
+        .filter(t -> t.condition().holds(rig::contains))
         .map(t -> fill(t.text()))
         .toList();
   }

@@ -2,9 +2,11 @@ package org.rigleaf.sheets;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
+import java.util.stream.Stream;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
@@ -66,6 +68,15 @@ public record Issued(
    */
   public record Reading(String pattern, String title, String data, String unit, String printed) {}
 
+  /** Refuses a record that lacks something. */
+  public Issued {
+    Stream.of(date, note, program, wording, profile, traits, facts, gearCodes, topicCodes)
+        .forEach(Objects::requireNonNull);
+    Stream.of(figures, cautions, steps, findings).forEach(Objects::requireNonNull);
+    changes = List.copyOf(changes);
+    pieces = List.copyOf(pieces);
+  }
+
   /** As it is stored; ends with a line break. */
   public String json() {
     return JSON.writerWithDefaultPrettyPrinter().writeValueAsString(this) + "\n";
@@ -75,7 +86,7 @@ public record Issued(
   public static Optional<Issued> parse(String json) {
     try {
       Issued issued = JSON.readValue(json, Issued.class);
-      return Optional.of(issued).filter(i -> i.pieces() != null && i.profile() != null);
+      return Optional.ofNullable(issued);
     } catch (JacksonException e) {
       return Optional.empty();
     }
@@ -91,9 +102,9 @@ public record Issued(
     return pieces.stream().filter(p -> p.sameAs(other)).findFirst();
   }
 
-  /** True if both print the same. */
-  public boolean prints(Issued other) {
-    return digests(pieces).equals(digests(other.pieces));
+  /** True if the profile is the same and prints the same. */
+  public boolean sameAs(Issued other) {
+    return profile.equals(other.profile) && digests(pieces).equals(digests(other.pieces));
   }
 
   private static List<String> digests(List<Piece> pieces) {

@@ -16,7 +16,9 @@ import org.rigleaf.guidance.Told;
  * @param works what was done to the rig
  * @param told what follows from it
  * @param lines the figures that every notice shows, line by line
+ * @param added what the change adds to the weight, in sentences; empty if nothing
  * @param figures all other figures that differ
+ * @param more a sentence on those left out; may be empty
  * @param lists what was added or withdrawn: cautions, steps, findings
  * @param whole a sentence if the whole binder is printed again; empty otherwise
  * @param remove what to take out
@@ -33,7 +35,9 @@ public record Notice(
     List<Work> works,
     List<Told> told,
     List<Line> lines,
+    List<String> added,
     List<Row> figures,
+    String more,
     List<Listed> lists,
     String whole,
     List<Swap> remove,

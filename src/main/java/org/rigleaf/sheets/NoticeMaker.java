@@ -54,9 +54,7 @@ public final class NoticeMaker {
     List<Notice.Swap> remove = comparison.remove().stream().map(this::swap).toList();
     List<Comparison.Change> figures = comparison.figures();
     List<Notice.Line> lines = lines(figures);
-    Set<String> shown = new LinkedHashSet<>();
-    lines.forEach(l -> l.rows().forEach(r -> shown.add(r.id())));
-    List<Comparison.Change> rest = figures.stream().filter(c -> !shown.contains(c.id())).toList();
+    List<Comparison.Change> rest = figures.stream().filter(c -> !inLine(c)).toList();
     return new Notice(
         rig.identity().name(),
         wording.phrase("kind-" + rig.identity().kind().trait()),
@@ -67,7 +65,9 @@ public final class NoticeMaker {
         rig.edition().changes().stream().map(NoticeMaker::work).toList(),
         maker.guide().told(comparison.before().traits(), differing()),
         lines,
+        AddedWeight.told(rig, comparison, wording),
         few(rest),
+        more(rest),
         lists(),
         comparison.whole() ? wording.phrase("notice-whole") : "",
         remove,
@@ -131,6 +131,12 @@ public final class NoticeMaker {
               lines.add(new Notice.Line(title, few(here), here.isEmpty() ? "" : more(here)));
             });
     return lines;
+  }
+
+  private boolean inLine(Comparison.Change change) {
+    return wording.noticeLines().values().stream()
+        .flatMap(List::stream)
+        .anyMatch(id -> matches(change.id(), id));
   }
 
   private static boolean matches(String id, String glob) {
