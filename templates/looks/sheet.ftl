@@ -16,3 +16,5 @@ tr { page-break-inside: avoid; }
 .hours th { white-space: nowrap; }
 .hours thead th { white-space: normal; }
 .ended { background-color: #e0e0e0; }
+.swaps td { white-space: nowrap; }
+.swaps .tick, .to-fill .tick { position: static; display: inline-block; }

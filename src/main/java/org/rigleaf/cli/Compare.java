@@ -21,13 +21,6 @@ final class Compare implements Callable<Integer> {
       description = "The edition to compare with (default: the last one before).")
   private Integer since;
 
-  @CommandLine.Option(
-      names = "--out",
-      paramLabel = "FOLDER",
-      defaultValue = "out",
-      description = "Where the folder goes (default: ${DEFAULT-VALUE}).")
-  private Path out;
-
   @CommandLine.Mixin private Options options;
 
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
@@ -43,7 +36,7 @@ final class Compare implements Callable<Integer> {
       return 2;
     }
     Issuing issuing = Issuing.since(profile, before, Output.TEMPLATES);
-    Path folder = out.resolve(profile.name());
+    Path folder = options.folder(profile);
     Output.notice(issuing, options).writeTo(folder);
     spec.commandLine().getOut().println(folder.resolve("notice.pdf"));
     return 0;

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -86,15 +85,8 @@ record Editions(Path folder, List<Issued> all) {
    * @return the file
    */
   Path keep(Issued issued) throws IOException {
-    Files.createDirectories(folder);
-    Path file = folder.resolve(issued.number() + ".json");
-    Path part = folder.resolve("." + issued.number() + ".part");
-    try {
-      Files.write(part, issued.json().getBytes(StandardCharsets.UTF_8));
-      Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
-    } finally {
-      Files.deleteIfExists(part);
-    }
-    return file;
+    String name = issued.number() + ".json";
+    new Output(Map.of(name, issued.json().getBytes(StandardCharsets.UTF_8))).writeTo(folder);
+    return folder.resolve(name);
   }
 }

@@ -19,13 +19,6 @@ final class Issue implements Callable<Integer> {
   @CommandLine.Parameters(paramLabel = "PROFILE", description = "The profile.")
   private Path file;
 
-  @CommandLine.Option(
-      names = "--out",
-      paramLabel = "FOLDER",
-      defaultValue = "out",
-      description = "Where the folder goes (default: ${DEFAULT-VALUE}).")
-  private Path out;
-
   @CommandLine.Mixin private Options options;
 
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
@@ -38,7 +31,7 @@ final class Issue implements Callable<Integer> {
     PrintWriter say = spec.commandLine().getOut();
     Output output = Output.of(issuing.issued(), options); // what cannot be printed is not issued
     say.println(profile.editions().keep(issuing.now().orElseThrow()));
-    Path folder = out.resolve(profile.name());
+    Path folder = options.folder(profile);
     output.writeTo(folder);
     output.files().keySet().forEach(f -> say.println(folder.resolve(f)));
     return 0;

@@ -13,6 +13,13 @@ import picocli.CommandLine.ParameterException;
 /** What may be chosen of the printing. */
 final class Options {
   @Option(
+      names = "--out",
+      paramLabel = "FOLDER",
+      defaultValue = "out",
+      description = "Where the folder of a rig goes (default: ${DEFAULT-VALUE}).")
+  private Path out;
+
+  @Option(
       names = "--sheets",
       split = ",",
       paramLabel = "SHEET",
@@ -77,6 +84,11 @@ final class Options {
       return sheets;
     }
     return stay == null ? List.copyOf(Sheets.names()) : List.of("stay");
+  }
+
+  /** The folder of a rig's sheets. */
+  Path folder(Profile profile) {
+    return out.resolve(profile.name());
   }
 
   /** The units that numbers are printed in. */

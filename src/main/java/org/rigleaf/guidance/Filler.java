@@ -124,7 +124,7 @@ public final class Filler {
    * As the keeper wrote it, with the signs that a reader knows: degrees, commas in thousands; in
    * our units if the keeper wrote others.
    */
-  String written(Fact fact) {
+  public String written(Fact fact) {
     boolean others =
         Quantity.parse(fact.written()).filter(q -> !wording.amounts().suits(q.unit())).isPresent();
     return others ? wording.amounts().text(fact.value(), fact.unit()) : signs(fact.written());

@@ -16,6 +16,7 @@ import java.util.regex.Pattern;
 import org.rigleaf.figures.Amounts;
 import org.rigleaf.source.Fields;
 import org.rigleaf.source.Node;
+import org.rigleaf.source.Position;
 import org.rigleaf.source.Problems;
 import org.rigleaf.source.ProblemsFound;
 import org.rigleaf.source.Quantity;
@@ -189,10 +190,12 @@ public final class Wording {
   }
 
   private String amount(String written, String name) {
-    Quantity quantity =
-        Quantity.parse(written)
-            .orElseThrow(() -> new IllegalStateException(name + ": no amount '" + written + "'"));
-    return amounts.text(quantity.value(), quantity.unit());
+    Optional<Quantity> quantity = Quantity.parse(written);
+    if (quantity.isEmpty()) {
+      String cure = "write a number with its unit, such as 3 ft";
+      check.problem(Position.start(name), "", "'" + written + "' is no amount", cure);
+    }
+    return quantity.map(q -> amounts.text(q.value(), q.unit())).orElse(written);
   }
 
   private static byte[] bytes(String name) {

@@ -3,8 +3,13 @@ package org.rigleaf.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
+import org.jsoup.parser.Parser;
+import org.jsoup.select.Evaluator;
+import org.jsoup.select.NodeFilter.FilterResult;
+import org.jsoup.select.QueryParser;
 import org.rigleaf.sheets.Digests;
 
 /**
@@ -13,19 +18,14 @@ import org.rigleaf.sheets.Digests;
  * does not mark all that follow.
  */
 public final class Blocks {
-  private static final Pattern TAG = Pattern.compile("<(/?)(\\w+)([^>]*?)(/?)>");
-  private static final Set<String> NAMES = Set.of("li", "tr", "p");
-  private static final Pattern CLASSES = Pattern.compile("class=\"(panel|drawn)[ \"]");
+  private static final Evaluator BLOCK = QueryParser.parse("li, tr, p, .panel, .drawn");
   private static final Pattern NUMBER = Pattern.compile("<span class=\"n\">\\d+</span>");
 
   private Blocks() {}
 
-  /** Where a block begins and ends, and where the name of its first tag ends. */
-  private record Span(int from, int nameEnds, int to) {}
-
   /** A digest for each block, in order. */
   public static List<String> digests(String html) {
-    return spans(html).stream().map(s -> digest(html, s)).toList();
+    return outermost(html).stream().map(e -> digest(html, e)).toList();
   }
 
   /**
@@ -37,58 +37,34 @@ public final class Blocks {
    * @param edition number of the edition that changes them
    */
   public static String marked(String html, List<String> kept, Set<String> changed, int edition) {
-    List<Span> spans = spans(html);
-    boolean alike = spans.size() == kept.size();
+    List<Element> blocks = outermost(html);
+    boolean alike = blocks.size() == kept.size();
     StringBuilder out = new StringBuilder();
     int done = 0;
-    for (int i = 0; i < spans.size(); i++) {
-      Span span = spans.get(i);
-      if (changed.contains(alike ? kept.get(i) : digest(html, span))) {
-        out.append(html, done, span.nameEnds()).append(" data-changed=\"" + edition + "\"");
-        done = span.nameEnds();
+    for (int i = 0; i < blocks.size(); i++) {
+      Element block = blocks.get(i);
+      if (changed.contains(alike ? kept.get(i) : digest(html, block))) {
+        int nameEnds = block.sourceRange().startPos() + 1 + block.tagName().length();
+        out.append(html, done, nameEnds).append(" data-changed=\"" + edition + "\"");
+        done = nameEnds;
       }
     }
     return out.append(html.substring(done)).toString();
   }
 
-  private static String digest(String html, Span span) {
-    String block = html.substring(span.from(), span.to());
-    return Digests.digest(NUMBER.matcher(block).replaceAll("")).substring(0, 16);
+  private static String digest(String html, Element block) {
+    String text = html.substring(block.sourceRange().startPos(), block.endSourceRange().endPos());
+    return Digests.digest(NUMBER.matcher(text).replaceAll("")).substring(0, 16);
   }
 
-  /**
-   * The outermost blocks; the HTML is our own and well-formed, with no sign {@code >} in values.
-   */
-  private static List<Span> spans(String html) {
-    List<Span> spans = new ArrayList<>();
-    Matcher tag = TAG.matcher(html);
-    int at = 0;
-    while (tag.find(at)) {
-      at = tag.end();
-      boolean opens = tag.group(1).isEmpty() && tag.group(4).isEmpty();
-      if (opens && block(tag)) {
-        int to = closing(html, tag.group(2), tag.end());
-        spans.add(new Span(tag.start(), tag.end(2), to));
-        at = to;
-      }
-    }
-    return spans;
-  }
-
-  private static boolean block(Matcher tag) {
-    return NAMES.contains(tag.group(2)) || CLASSES.matcher(tag.group(3)).find();
-  }
-
-  private static int closing(String html, String name, int from) {
-    Matcher tag = TAG.matcher(html);
-    int open = 1;
-    int at = from;
-    while (open > 0 && tag.find(at)) {
-      at = tag.end();
-      if (tag.group(2).equals(name) && tag.group(4).isEmpty()) {
-        open += tag.group(1).isEmpty() ? 1 : -1;
-      }
-    }
-    return at;
+  private static List<Element> outermost(String html) {
+    List<Element> blocks = new ArrayList<>();
+    Jsoup.parse(html, "", Parser.xmlParser().setTrackPosition(true))
+        .filter(
+            (node, depth) -> {
+              boolean block = node instanceof Element e && e.is(BLOCK) && blocks.add(e);
+              return block ? FilterResult.SKIP_CHILDREN : FilterResult.CONTINUE;
+            });
+    return blocks;
   }
 }

@@ -8,9 +8,6 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.stream.Stream;
 import tools.jackson.core.JacksonException;
-import tools.jackson.core.util.DefaultIndenter;
-import tools.jackson.core.util.DefaultPrettyPrinter;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
  * What is kept of an edition: enough to tell what a later one changes. Nothing private is in it.
@@ -49,14 +46,6 @@ public record Issued(
     Map<String, String> cautions,
     Map<String, String> steps,
     Map<String, String> findings) {
-  private static final JsonMapper JSON =
-      JsonMapper.builder()
-          .defaultPrettyPrinter(
-              new DefaultPrettyPrinter()
-                  .withObjectIndenter(new DefaultIndenter(" ", "\n"))
-                  .withArrayIndenter(new DefaultIndenter(" ", "\n")))
-          .build();
-
   /**
    * A figure as it was printed.
    *
@@ -79,14 +68,13 @@ public record Issued(
 
   /** As it is stored; ends with a line break. */
   public String json() {
-    return JSON.writerWithDefaultPrettyPrinter().writeValueAsString(this) + "\n";
+    return Json.text(this);
   }
 
   /** What {@link #json} stored; empty if it is something else. */
   public static Optional<Issued> parse(String json) {
     try {
-      Issued issued = JSON.readValue(json, Issued.class);
-      return Optional.ofNullable(issued);
+      return Optional.ofNullable(Json.MAPPER.readValue(json, Issued.class));
     } catch (JacksonException e) {
       return Optional.empty();
     }

@@ -11,6 +11,7 @@ import org.rigleaf.drawings.Drawing;
 import org.rigleaf.drawings.LevelPlot;
 import org.rigleaf.figures.Amounts;
 import org.rigleaf.figures.Figure;
+import org.rigleaf.guidance.Filler;
 import org.rigleaf.guidance.Wording;
 import org.rigleaf.rig.Ids;
 import org.rigleaf.rig.Kit;
@@ -23,8 +24,10 @@ final class LevelPlots {
   private final Wording wording;
   private final Labels labels;
   private final TableBlocks tables;
+  private final Filler filler;
 
-  LevelPlots(Rig rig, Wording wording, Labels labels, TableBlocks tables) {
+  LevelPlots(Rig rig, Wording wording, Labels labels, TableBlocks tables, Filler filler) {
+    this.filler = filler;
     this.rig = rig;
     this.wording = wording;
     this.labels = labels;
@@ -56,7 +59,9 @@ final class LevelPlots {
             ? OptionalDouble.empty()
             : OptionalDouble.of(high(blocks().thick().value()));
     String note =
-        stack.isEmpty() ? "" : wording.phrase("plot-level-note", Map.of("thick", thick()));
+        stack.isEmpty()
+            ? ""
+            : wording.phrase("plot-level-note", Map.of("thick", filler.written(blocks().thick())));
     LevelPlot.Words words =
         new LevelPlot.Words(
             wording.phrase(metric() ? "plot-level-lift-metric" : "plot-level-lift"),
@@ -73,10 +78,6 @@ final class LevelPlots {
   /** Inches as the plot's scale counts: inches, or centimeters. */
   private double high(double inches) {
     return metric() ? Unit.INCH.convert(inches, Unit.CENTIMETRE) : inches;
-  }
-
-  private String thick() {
-    return wording.amounts().text(blocks().thick().value(), blocks().thick().unit());
   }
 
   private LevelPlot.Series series(Line line) {

@@ -21,8 +21,8 @@ import org.rigleaf.guidance.Told;
  * @param more a sentence on those left out; may be empty
  * @param lists what was added or withdrawn: cautions, steps, findings
  * @param whole a sentence if the whole binder is printed again; empty otherwise
- * @param remove what to take out
- * @param insert what to put in
+ * @param swaps what to take out and put in
+ * @param always what every edition prints again
  * @param paper what it is printed on
  */
 public record Notice(
@@ -40,8 +40,8 @@ public record Notice(
     String more,
     List<Listed> lists,
     String whole,
-    List<Swap> remove,
-    List<Swap> insert,
+    List<Swap> swaps,
+    String always,
     Paper paper) {
 
   /** What was done to the rig; what nobody said is empty. */
@@ -63,11 +63,18 @@ public record Notice(
   public record Listed(String id, String title, List<String> items) {}
 
   /**
-   * A piece to take out or put in.
+   * A piece to exchange.
    *
-   * @param date of the edition of this very piece, as printed
+   * @param remove number and date of the edition to take out; empty if the piece is new
+   * @param insert the same of the one to put in; empty if the piece is gone
    * @param cause what changed it, in a word
    */
   public record Swap(
-      String kind, String id, String code, String title, int edition, String date, String cause) {}
+      String kind,
+      String id,
+      String code,
+      String title,
+      String remove,
+      String insert,
+      String cause) {}
 }

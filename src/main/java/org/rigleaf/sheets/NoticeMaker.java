@@ -50,8 +50,7 @@ public final class NoticeMaker {
 
   /** The notice on this paper; {@code draft} as for a binder. */
   public Notice notice(Paper paper, boolean draft) {
-    List<Notice.Swap> insert = comparison.insert().stream().map(this::swap).toList();
-    List<Notice.Swap> remove = comparison.remove().stream().map(this::swap).toList();
+    List<Notice.Swap> swaps = swaps();
     List<Comparison.Change> figures = comparison.figures();
     List<Notice.Line> lines = lines(figures);
     List<Comparison.Change> rest = figures.stream().filter(c -> !inLine(c)).toList();
@@ -61,7 +60,7 @@ public final class NoticeMaker {
         draft ? wording.phrase("draft") : "",
         edition(comparison.before()),
         edition(comparison.now()),
-        wording.phrase("notice-cause-" + causeOf(insert, remove)),
+        wording.phrase("notice-cause-" + causeOf(swaps)),
         rig.edition().changes().stream().map(NoticeMaker::work).toList(),
         maker.guide().told(comparison.before().traits(), differing()),
         lines,
@@ -70,8 +69,8 @@ public final class NoticeMaker {
         more(rest),
         lists(),
         comparison.whole() ? wording.phrase("notice-whole") : "",
-        remove,
-        insert,
+        swaps,
+        wording.phrase(rig.privateWords().isEmpty() ? "notice-always" : "notice-always-owner"),
         paper);
   }
 
@@ -84,15 +83,32 @@ public final class NoticeMaker {
     return day.isEmpty() ? "" : Amounts.date(LocalDate.parse(day));
   }
 
-  private static String causeOf(List<Notice.Swap> insert, List<Notice.Swap> remove) {
+  private static String causeOf(List<Notice.Swap> swaps) {
     Set<String> causes = new TreeSet<>();
-    Stream.concat(insert.stream(), remove.stream()).forEach(s -> causes.add(s.cause()));
+    swaps.forEach(s -> causes.add(s.cause()));
     return causes.isEmpty() ? "none" : causes.size() > 1 ? "both" : causes.iterator().next();
+  }
+
+  /** What goes in, in the order of printing, then what only comes out. */
+  private List<Notice.Swap> swaps() {
+    Stream<Piece> gone =
+        comparison.remove().stream().filter(p -> comparison.now().find(p).isEmpty());
+    return Stream.concat(comparison.insert().stream(), gone).map(this::swap).toList();
   }
 
   private Notice.Swap swap(Piece p) {
     return new Notice.Swap(
-        p.kind(), p.id(), p.code(), p.title(), p.edition(), date(p.date()), cause.apply(p));
+        p.kind(),
+        p.id(),
+        p.code(),
+        p.title(),
+        edition(comparison.before().find(p)),
+        edition(comparison.now().find(p)),
+        cause.apply(p));
+  }
+
+  private String edition(Optional<Piece> piece) {
+    return piece.map(p -> p.edition() + " · " + date(p.date())).orElse("");
   }
 
   private static Notice.Work work(Change c) {

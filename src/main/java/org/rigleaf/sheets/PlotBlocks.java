@@ -46,7 +46,7 @@ final class PlotBlocks {
     this.tables = tables;
     this.lasts = new LastsPlots(wording, labels, tables);
     this.together = new TogetherPlots(rig, figures, wording, labels, tables, filler);
-    this.level = new LevelPlots(rig, wording, labels, tables);
+    this.level = new LevelPlots(rig, wording, labels, tables, filler);
   }
 
   /** The plots that a topic asks for; none if this rig lacks their figures. */

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * Gives every topic its code, the letter of its section and a number. Before the first edition they
@@ -47,11 +48,11 @@ final class TopicCodes {
 
   private static String after(String code, Set<String> taken) {
     String number = code.replaceFirst("[a-z]+$", "");
-    char letter = 'a';
-    while (taken.contains(number + letter)) {
-      letter++;
-    }
-    return number + letter;
+    return IntStream.rangeClosed('a', 'z')
+        .mapToObj(letter -> number + (char) letter)
+        .filter(c -> !taken.contains(c))
+        .findFirst()
+        .orElseGet(() -> next(code.substring(0, 1), taken));
   }
 
   private static String next(String letter, Set<String> taken) {

@@ -76,6 +76,47 @@ class IssueTest {
     assertTrue(draft());
   }
 
+  /** Each topic of the contents has an edition, with and without an issued one. */
+  @Test
+  void theContentsTellInWhichEditionEachTopicLastChanged() throws IOException {
+    assertEquals(0, run("build", FIRST));
+    assertEquals(java.util.Set.of("1"), editions());
+    assertEquals(0, run("issue", FIRST), err.toString());
+    assertEquals(0, run("build", SECOND), err.toString());
+    assertEquals(java.util.Set.of("1", "2"), editions());
+  }
+
+  private java.util.Set<String> editions() throws IOException {
+    var cells = org.jsoup.Jsoup.parse(file("out/rush/binder.html")).select("td.toc-edition");
+    assertTrue(cells.size() > 20, "topics in the contents");
+    return new java.util.TreeSet<>(cells.eachText());
+  }
+
+  /** A bar on every block whose words the first edition does not have, and on no other. */
+  @Test
+  void barsStandOnChangedBlocksOnly() throws IOException {
+    String blocks = "[data-topic] li, [data-topic] tr, [data-topic] p";
+    assertEquals(0, run("issue", FIRST), err.toString());
+    var first = org.jsoup.Jsoup.parse(file("out/rush/binder.html"));
+    assertEquals(0, first.select("[data-changed]").size(), "nothing came before the first");
+    assertEquals(0, run("build", SECOND), err.toString());
+    var second = org.jsoup.Jsoup.parse(file("out/rush/binder.html"));
+    int barred = 0;
+    for (var topic : second.select("[data-topic]")) {
+      var old = first.select("[data-topic=" + topic.attr("data-topic") + "]").select(blocks);
+      java.util.List<String> known = old.eachText();
+      for (var block : topic.select(blocks)) {
+        if (block.parents().stream().anyMatch(p -> p.is("li, tr, .panel, .drawn"))) {
+          continue; // the outermost block carries the bar
+        }
+        boolean bar = block.hasAttr("data-changed");
+        barred += bar ? 1 : 0;
+        assertEquals(!known.contains(block.text()), bar, block.outerHtml());
+      }
+    }
+    assertTrue(barred > 0);
+  }
+
   @Test
   void aDamagedRecordIsAProblemThatNamesItsFile() throws IOException {
     assertEquals(0, run("issue", FIRST), err.toString());
