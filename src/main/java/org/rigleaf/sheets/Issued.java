@@ -26,7 +26,7 @@ import tools.jackson.core.JacksonException;
  * @param pieces topics, cards and labels, in the order of printing
  * @param figures every figure by id
  * @param cautions hazards of the cautions by id
- * @param steps actions by step id
+ * @param steps tasks and actions by step id
  * @param findings texts of the findings by id
  */
 public record Issued(

@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import org.rigleaf.figures.Figures;
 import org.rigleaf.guidance.Finding;
 import org.rigleaf.guidance.Guide;
+import org.rigleaf.guidance.Procedure;
 import org.rigleaf.rig.Edition;
 import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Rig;
@@ -38,9 +39,9 @@ public final class IssuedMaker {
       Optional<Issued> before) {
     Guide guide = maker.guide();
     Map<String, String> steps = new LinkedHashMap<>();
-    guide.procedures().values().stream()
-        .flatMap(p -> p.steps().stream())
-        .forEach(s -> steps.put(s.id(), s.action().plain()));
+    for (Procedure p : guide.procedures().values()) {
+      p.steps().forEach(s -> steps.put(s.id(), p.title() + ": " + s.action().plain()));
+    }
     Map<String, String> cautions = new LinkedHashMap<>();
     guide.cautions().forEach(c -> cautions.put(c.id(), c.hazard().plain()));
     Map<String, String> findings = new LinkedHashMap<>();
