@@ -35,7 +35,7 @@ class MetricSheetsTest {
           "mph",
           "\\d km/h \\(.* mph\\)");
   private static final Pattern US =
-      Pattern.compile("\\d (gal|lb|ft|psi|mph|gpm|fl oz|lb-ft)\\b(?![^(]*\\))");
+      Pattern.compile("gallons|\\d (gal|lb|ft|psi|mph|gpm|fl oz|lb-ft)\\b(?![^(]*\\))");
 
   @TempDir private Path folder;
 
@@ -63,7 +63,10 @@ class MetricSheetsTest {
   /** Steps and cautions name no US unit but in brackets. */
   @Test
   void stepsAndCautionsSpeakMetric() throws IOException {
-    var texts = metric().select(".action, .see, .if-not, .avoid, .hazard, .command");
+    var texts =
+        metric()
+            .select(
+                ".action, .see, .if-not, .avoid, .hazard, .command, .what, .meaning, h3, thead th");
     assertTrue(texts.size() > 500, "steps and cautions");
     assertEquals(
         List.of(), texts.eachText().stream().filter(t -> US.matcher(t).find()).distinct().toList());
