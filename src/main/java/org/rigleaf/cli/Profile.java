@@ -3,14 +3,17 @@ package org.rigleaf.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.rigleaf.figures.Figures;
 import org.rigleaf.guidance.Upkeep;
 import org.rigleaf.guidance.Wording;
+import org.rigleaf.rig.Photo;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.sheets.BinderMaker;
 import org.rigleaf.source.Node;
+import org.rigleaf.source.Picture;
 import org.rigleaf.source.Problems;
 import org.rigleaf.source.ProblemsFound;
 import org.rigleaf.source.Yaml;
@@ -36,9 +39,20 @@ record Profile(Path file, Rig rig, Figures figures, BinderMaker maker) {
     if (!problems.none()) {
       throw new ProblemsFound(problems.sorted());
     }
-    Rig rig = Rig.read(root.orElseThrow(), notes, NOT_ISSUED, wording.taskIds());
+    Rig rig = Rig.read(root.orElseThrow(), notes, NOT_ISSUED, wording.taskIds(), shelf(file));
     Figures figures = Figures.of(rig, Upkeep.intervals(rig, wording));
     return new Profile(file, rig, figures, BinderMaker.of(rig, figures, wording));
+  }
+
+  /** The photos beside a profile; each is read once, however many things it shows. */
+  private static Photo.Shelf shelf(Path file) {
+    Path folder = file.toAbsolutePath().getParent();
+    Map<String, Picture> read = new HashMap<>();
+    return name -> {
+      Picture picture = read.containsKey(name) ? read.get(name) : Picture.read(folder, name);
+      read.put(name, picture);
+      return picture;
+    };
   }
 
   /** The file's name without its ending: the folder of its sheets. */
