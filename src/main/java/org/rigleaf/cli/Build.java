@@ -25,6 +25,8 @@ final class Build implements Callable<Integer> {
       description = "Where the folders go (default: ${DEFAULT-VALUE}).")
   private Path out;
 
+  @CommandLine.Mixin private Options options;
+
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
   @Override
@@ -34,7 +36,10 @@ final class Build implements Callable<Integer> {
 
   private void build(Profile profile) throws IOException, ProblemsFound {
     Path folder = out.resolve(profile.name());
-    Output.of(profile).writeTo(folder);
-    spec.commandLine().getOut().println(folder.resolve("binder.pdf"));
+    Output output = Output.of(Issuing.toBuild(profile, Output.TEMPLATES), options);
+    output.writeTo(folder);
+    output.files().keySet().stream()
+        .filter(f -> f.endsWith(".pdf"))
+        .forEach(f -> spec.commandLine().getOut().println(folder.resolve(f)));
   }
 }

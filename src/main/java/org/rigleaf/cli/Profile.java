@@ -1,11 +1,13 @@
 package org.rigleaf.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.rigleaf.figures.Figures;
 import org.rigleaf.guidance.Upkeep;
 import org.rigleaf.guidance.Wording;
@@ -13,24 +15,37 @@ import org.rigleaf.rig.Photo;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.sheets.BinderMaker;
 import org.rigleaf.source.Node;
+import org.rigleaf.source.NormalYaml;
 import org.rigleaf.source.Picture;
 import org.rigleaf.source.Problems;
 import org.rigleaf.source.ProblemsFound;
 import org.rigleaf.source.Yaml;
 
-/** A profile read from its file, with its figures and guidance. */
-record Profile(Path file, Rig rig, Figures figures, BinderMaker maker) {
-  /** Codes of the last issued edition; there is none yet. */
-  private static final Map<String, String> NOT_ISSUED = Map.of();
+/**
+ * A profile read from its file, with its figures and guidance.
+ *
+ * @param plain its text in the plain form, without private values
+ * @param editions the editions issued of it
+ * @param photos those beside it
+ */
+record Profile(
+    Path file,
+    String plain,
+    Rig rig,
+    Figures figures,
+    BinderMaker maker,
+    Editions editions,
+    Photo.Shelf photos) {
+  private static final Picture GONE = new Picture("", 1, 1);
+  private static final Set<String> NEVER_KEPT = Set.of("private");
 
   /**
-   * Reads a profile and the log beside it.
+   * Reads a profile, the log and the issued editions beside it.
    *
    * @throws ProblemsFound if the profile has problems
    * @throws IOException if the file cannot be read
    */
   static Profile read(Path file) throws ProblemsFound, IOException {
-    Wording wording = Wording.english();
     Problems problems = new Problems();
     Optional<Node> root = Yaml.read(file, file.toString(), problems);
     Path log = file.resolveSibling(name(file) + ".log.yaml");
@@ -39,9 +54,51 @@ record Profile(Path file, Rig rig, Figures figures, BinderMaker maker) {
     if (!problems.none()) {
       throw new ProblemsFound(problems.sorted());
     }
-    Rig rig = Rig.read(root.orElseThrow(), notes, NOT_ISSUED, wording.taskIds(), shelf(file));
+    Editions editions = Editions.beside(file, name(file));
+    return of(file, root.orElseThrow(), notes, editions, shelf(file));
+  }
+
+  private static Profile of(
+      Path file, Node root, Optional<Node> log, Editions editions, Photo.Shelf photos)
+      throws ProblemsFound {
+    Wording wording = Wording.english();
+    Rig rig = Rig.read(root, log, editions.gearCodes(), wording.taskIds(), photos);
     Figures figures = Figures.of(rig, Upkeep.intervals(rig, wording));
-    return new Profile(file, rig, figures, BinderMaker.of(rig, figures, wording));
+    BinderMaker maker = BinderMaker.of(rig, figures, wording, editions.topicCodes());
+    String plain = NormalYaml.text((Node.Mapping) root, NEVER_KEPT);
+    return new Profile(file, plain, rig, figures, maker, editions, photos);
+  }
+
+  /**
+   * The profile as an edition keeps it: what its plain text says, without private values and
+   * without the log, which changes between editions.
+   */
+  Profile kept() {
+    return kept(plain)
+        .orElseThrow(() -> new IllegalStateException("the plain form of " + file + " fails"));
+  }
+
+  /** Another plain profile in the place of this one; empty if the program cannot read it now. */
+  Optional<Profile> kept(String text) {
+    Problems problems = new Problems();
+    Optional<Node> root =
+        Yaml.read(text.getBytes(StandardCharsets.UTF_8), file.toString(), problems);
+    try {
+      return root.isEmpty()
+          ? Optional.empty()
+          : Optional.of(of(file, root.get(), Optional.empty(), editions, this::photoOrNone));
+    } catch (ProblemsFound e) {
+      return Optional.empty();
+    }
+  }
+
+  /** A photo that an old edition names may be gone; the edition can still be read. */
+  private Picture photoOrNone(String name) {
+    try {
+      return photos.fetch(name);
+    } catch (Picture.Refused e) {
+      return GONE;
+    }
   }
 
   /** The photos beside a profile; each is read once, however many things it shows. */

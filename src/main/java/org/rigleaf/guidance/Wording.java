@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -28,6 +29,8 @@ public final class Wording {
   final Map<String, ProcedureText> procedures = new LinkedHashMap<>();
   final Map<String, TaskText> tasks = new LinkedHashMap<>();
   final Map<String, FaultText> faults = new LinkedHashMap<>();
+  final Map<String, ChangeText> changes = new LinkedHashMap<>();
+  private final Map<String, List<String>> lines = new LinkedHashMap<>();
   private final Map<String, Entry> figures = new LinkedHashMap<>();
   private final Map<String, Entry> typical = new LinkedHashMap<>();
   private final Map<String, Entry> gear = new LinkedHashMap<>();
@@ -72,6 +75,8 @@ public final class Wording {
     w.each("gear.yaml", w.gear, (id, e, c) -> w.gearEntry(id, e));
     w.each("sections.yaml", w.sections, (id, e, c) -> TopicText.SectionText.read(id, e));
     w.each("topics.yaml", w.topics, TopicText::read);
+    w.each("changes.yaml", w.changes, ChangeText::read);
+    w.each("notice.yaml", w.lines, (id, e, c) -> line(e, c));
     w.each("findings.yaml", w.findings, (id, e, c) -> w.finding(e, c));
     Fields phrases = w.file("phrases.yaml");
     phrases.keys().forEach(k -> phrases.text(k).ifPresent(t -> w.phrases.put(k, t.value())));
@@ -94,6 +99,13 @@ public final class Wording {
             e.text(meaning).map(Node.Text::value).orElse(""));
     e.finish();
     return entry;
+  }
+
+  /** Ids of figures, {@code *} for any part. */
+  private static List<String> line(Fields e, WordingCheck check) {
+    List<Node.Text> ids = e.texts("figures");
+    e.finish();
+    return ids.stream().map(Node.Text::value).toList();
   }
 
   private ConditionalFinding finding(Fields e, WordingCheck check) {
@@ -178,6 +190,11 @@ public final class Wording {
         .filter(t -> t.shows().contains(new Show.Listing("cautions", group)))
         .map(TopicText::id)
         .findFirst();
+  }
+
+  /** The lines that every notice has, by title, each with the ids of its figures. */
+  public Map<String, List<String>> noticeLines() {
+    return Collections.unmodifiableMap(lines);
   }
 
   /** The tabs of the binder, in order. */

@@ -1,7 +1,8 @@
 package org.rigleaf.sheets;
 
-import java.util.ArrayList;
+import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -38,9 +39,16 @@ public final class BinderMaker {
   private final DrawingBlocks drawings;
   private final PhotoBlocks photos;
   private final Map<String, String> codes; // of the topics, by id
+  private final Map<String, String> issued; // the same, as the last edition has them
 
-  private BinderMaker(Rig rig, Figures figures, Wording wording, Map<String, String> codes) {
+  private BinderMaker(
+      Rig rig,
+      Figures figures,
+      Wording wording,
+      Map<String, String> codes,
+      Map<String, String> issued) {
     this.codes = codes;
+    this.issued = issued;
     this.rig = rig;
     this.figures = figures;
     this.wording = wording;
@@ -58,13 +66,16 @@ public final class BinderMaker {
   /**
    * A maker for one rig. Words and reminders name other topics, whose codes are known only when the
    * topics are counted.
+   *
+   * @param issued codes by topic id of the last issued edition; empty before the first
    */
-  public static BinderMaker of(Rig rig, Figures figures, Wording wording) {
+  public static BinderMaker of(
+      Rig rig, Figures figures, Wording wording, Map<String, String> issued) {
     Map<String, String> codes = new HashMap<>();
-    new BinderMaker(rig, figures, wording, Map.of())
+    new BinderMaker(rig, figures, wording, Map.of(), issued)
         .topics()
         .forEach(topic -> codes.put(topic.id(), topic.code()));
-    return new BinderMaker(rig, figures, wording, codes);
+    return new BinderMaker(rig, figures, wording, codes, issued);
   }
 
   /** The guidance this binder is made of. */
@@ -91,6 +102,24 @@ public final class BinderMaker {
         cover());
   }
 
+  /** The title of a figure with what it is told of. */
+  String title(Figure figure) {
+    return tables.title(figure);
+  }
+
+  /** Something printed that is exchanged as a whole, as this edition has it. */
+  public Piece piece(
+      String kind, String id, String code, String title, String html, List<String> parts) {
+    int number = IssuedMaker.number(rig.edition());
+    String date = rig.edition().date().map(LocalDate::toString).orElse("");
+    return new Piece(kind, id, code, title, number, date, Digests.digest(html), parts);
+  }
+
+  /** What needs attention on this rig. */
+  public List<Finding> findings() {
+    return found;
+  }
+
   /** All figures of the rig as JSON. */
   public String figuresFile() {
     return new FiguresFile(wording, guide.filler(), numbers).json(rig, figures);
@@ -108,8 +137,7 @@ public final class BinderMaker {
   }
 
   private List<Topic> topics() {
-    List<Topic> topics = new ArrayList<>();
-    Map<String, Integer> counted = new HashMap<>();
+    Map<TopicText, List<Block>> topics = new LinkedHashMap<>();
     for (TopicText text : wording.topics()) {
       List<Block> blocks =
           Stream.of(
@@ -123,17 +151,25 @@ public final class BinderMaker {
       boolean lines =
           text.emergency() && blocks.stream().noneMatch(ProcedureBlock.class::isInstance);
       if (!blocks.isEmpty() && !lines) { // no emergency is lines to fill in alone
-        topics.add(
-            new Topic(
-                text.id(),
-                code(text.section(), counted),
-                text.section(),
-                text.title(),
-                text.emergency(),
-                blocks));
+        topics.put(text, blocks);
       }
     }
-    return topics;
+    Map<String, String> coded = coded(topics.keySet());
+    return topics.entrySet().stream()
+        .map(t -> topic(t.getKey(), coded.get(t.getKey().id()), t.getValue()))
+        .toList();
+  }
+
+  private static Topic topic(TopicText text, String code, List<Block> blocks) {
+    return new Topic(text.id(), code, text.section(), text.title(), text.emergency(), blocks);
+  }
+
+  private Map<String, String> coded(Set<TopicText> topics) {
+    Map<String, String> letters = new HashMap<>();
+    wording.sections().forEach(s -> letters.put(s.key(), s.letter()));
+    return TopicCodes.assign(
+        topics.stream().map(t -> new TopicCodes.Wanted(t.id(), letters.get(t.section()))).toList(),
+        issued);
   }
 
   /** An emergency is no time for notes. */
@@ -153,18 +189,8 @@ public final class BinderMaker {
     return places.notes(title, rest);
   }
 
-  private String code(String section, Map<String, Integer> counted) {
-    String letter =
-        wording.sections().stream()
-            .filter(s -> s.key().equals(section))
-            .findFirst()
-            .orElseThrow()
-            .letter();
-    return letter + "-" + counted.merge(section, 1, Integer::sum);
-  }
-
   private Edition edition() {
-    int number = rig.edition().number().known() ? (int) rig.edition().number().value() : 1;
+    int number = IssuedMaker.number(rig.edition());
     String date = rig.edition().date().map(Amounts::date).orElse("");
     return new Edition(number, date, rig.edition().note().orElse(""));
   }

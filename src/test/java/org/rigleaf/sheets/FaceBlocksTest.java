@@ -24,7 +24,7 @@ class FaceBlocksTest {
   private static final String NOT_A_PHOTOGRAPH = "This is a list, not a photograph.";
 
   private static List<DrawingBlock> faces(Rig rig) {
-    return BinderMaker.of(rig, Figures.of(rig), Wording.english())
+    return BinderMaker.of(rig, Figures.of(rig), Wording.english(), Map.of())
         .binder(Paper.LETTER, true)
         .topics()
         .stream()
