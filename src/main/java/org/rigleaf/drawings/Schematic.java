@@ -1,6 +1,8 @@
 package org.rigleaf.drawings;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What feeds what, as boxes in ranks and lanes with links between them; no coordinates.
@@ -10,10 +12,21 @@ import java.util.List;
  * @param alt what it shows, for those who cannot see it
  */
 public record Schematic(List<Box> boxes, List<Link> links, String alt) {
-  /** Copies the lists. */
+  /** Refuses doubled ids and places, and links that end nowhere; the same link twice is one. */
   public Schematic {
     boxes = List.copyOf(boxes);
-    links = List.copyOf(links);
+    links = links.stream().distinct().toList();
+    Set<String> ids = boxes.stream().map(Box::id).collect(Collectors.toSet());
+    long places = boxes.stream().map(b -> List.of(b.rank(), b.lane())).distinct().count();
+    if (ids.size() < boxes.size() || places < boxes.size()) {
+      throw new IllegalArgumentException("two boxes of one id or at one place");
+    }
+    for (Link link : links) {
+      boolean ends = ids.contains(link.from()) && ids.contains(link.to());
+      if (!ends || link.from().equals(link.to())) {
+        throw new IllegalArgumentException("a link from " + link.from() + " to " + link.to());
+      }
+    }
   }
 
   /** What a box stands for; each has a shape of its own, told apart without color. */
@@ -55,10 +68,16 @@ public record Schematic(List<Box> boxes, List<Link> links, String alt) {
     public Box {
       words = List.copyOf(words);
     }
+
+    /** The same box elsewhere. */
+    Box at(int otherRank, int otherLane) {
+      return new Box(id, gear, code, words, shape, otherRank, otherLane);
+    }
   }
 
   /**
-   * One pipe or wire from left to right.
+   * One pipe or wire in the direction of what runs in it: from left to right, down to the next box
+   * of the same rank, or back to the left.
    *
    * @param shut true if nothing can run through it in the state that is drawn
    * @param words short words beside it; may be empty
