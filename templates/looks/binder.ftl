@@ -265,3 +265,7 @@ tr { page-break-inside: avoid; }
 .toc-edition { width: 56pt; }
 .toc-date { width: 96pt; white-space: nowrap; }
 .toc tbody th { font-weight: 400; }
+
+/* change bars, inside the text: the renderer cuts off what hangs into the margin */
+[data-changed], tr[data-changed] > :first-child { border-left: 3pt solid #000; }
+p[data-changed], tr[data-changed] > :first-child { padding-left: 4pt; }

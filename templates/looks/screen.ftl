@@ -56,6 +56,7 @@ thead th { border-bottom: 2px solid #000; font-size: 0.85em; }
 .blank, .fill-line { display: inline-block; min-width: 7em; border-bottom: 1px solid #000; height: 1.1em; }
 .to-fill { display: flex; gap: 12px; padding: 8px 0; }
 .fill-line { flex: 1; }
+.marked { list-style: square; padding-left: 1.2em; }
 .phone { font-size: 1.3em; font-weight: 700; }
 .halt { background: #000; color: #fff; padding: 8px 14px; display: grid; grid-template-columns: 5em 1fr; }
 .halt a { color: #fff; }
@@ -63,6 +64,9 @@ thead th { border-bottom: 2px solid #000; font-size: 0.85em; }
 .call-line { margin: 4px 0 28px; }
 .symptoms li { display: flex; justify-content: space-between; gap: 12px; border-bottom: 1px solid #999; padding: 6px 0; }
 .page::before { content: "see "; }
+[data-changed] { box-shadow: -8px 0 0 -4px #000; }
+tr[data-changed] { box-shadow: none; }
+tr[data-changed] > :first-child { box-shadow: -8px 0 0 -4px #000; }
 @media (max-width: 520px) {
   body { padding: 0 10px 32px; }
   .panel { grid-template-columns: 1fr; }

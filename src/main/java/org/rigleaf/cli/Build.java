@@ -18,12 +18,7 @@ final class Build implements Callable<Integer> {
       description = "Profiles to build, or folders of them.")
   private List<Path> files;
 
-  @CommandLine.Option(
-      names = "--out",
-      paramLabel = "FOLDER",
-      defaultValue = "out",
-      description = "Where the folders go (default: ${DEFAULT-VALUE}).")
-  private Path out;
+  @CommandLine.Mixin private Options options;
 
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
@@ -33,8 +28,11 @@ final class Build implements Callable<Integer> {
   }
 
   private void build(Profile profile) throws IOException, ProblemsFound {
-    Path folder = out.resolve(profile.name());
-    Output.of(profile).writeTo(folder);
-    spec.commandLine().getOut().println(folder.resolve("binder.pdf"));
+    Path folder = options.folder(profile);
+    Output output = Output.of(Issuing.toBuild(profile, Output.TEMPLATES), options);
+    output.writeTo(folder);
+    output.files().keySet().stream()
+        .filter(f -> f.endsWith(".pdf"))
+        .forEach(f -> spec.commandLine().getOut().println(folder.resolve(f)));
   }
 }

@@ -13,14 +13,16 @@ import picocli.CommandLine;
 
 /** Runs the same work over several profiles; problems of one stop none of the others. */
 record EachProfile(CommandLine line) {
-  private static final Pattern COMPANION = Pattern.compile("\\.log\\.ya?ml$");
+  private static final Pattern COMPANION = Pattern.compile("\\.(log|stay)\\.ya?ml$");
 
   /** Work on one profile. */
   interface Work {
     void on(Profile profile) throws ProblemsFound, IOException;
   }
 
-  /** Profiles by name, those of a folder; the log beside a profile is no profile of its own. */
+  /**
+   * Profiles by name, those of a folder; the log or stay beside a profile is no profile of its own.
+   */
   private static List<Path> profiles(List<Path> named) throws IOException {
     List<Path> files = new ArrayList<>();
     for (Path path : named) {

@@ -58,7 +58,7 @@ final class Explain implements Callable<Integer> {
                     "  "
                         + in.name()
                         + " = "
-                        + Amounts.text(in.value(), in.unit())
+                        + Amounts.US.text(in.value(), in.unit())
                         + ", "
                         + origin(in)));
   }

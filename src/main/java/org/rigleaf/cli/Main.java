@@ -19,7 +19,7 @@ import picocli.CommandLine;
     name = "rigleaf",
     description =
         "Prints what the next user of a recreational vehicle needs to know, for that one vehicle.",
-    subcommands = {Build.class, CheckCommand.class, Explain.class},
+    subcommands = {Build.class, CheckCommand.class, Explain.class, Issue.class, Compare.class},
     mixinStandardHelpOptions = true,
     version = "rigleaf 0.1.0")
 public final class Main {

@@ -9,17 +9,16 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.rigleaf.print.MissingGlyph;
 import org.rigleaf.print.Press;
 import org.rigleaf.print.Templates;
-import org.rigleaf.sheets.Binder;
 import org.rigleaf.sheets.Digests;
-import org.rigleaf.sheets.Paper;
 import org.rigleaf.source.ProblemsFound;
 
 /** The finished files of one profile, made in memory, written whole and moved into place. */
 record Output(Map<String, byte[]> files) {
-  private static final Templates TEMPLATES = new Templates();
+  static final Templates TEMPLATES = new Templates();
   private static final Press PRESS = new Press(TEMPLATES);
   private static final LocalDate NO_DATE =
       LocalDate.of(2000, 1, 1); // for an edition without a date; the clock is never read
@@ -30,24 +29,46 @@ record Output(Map<String, byte[]> files) {
    * @throws ProblemsFound if the profile holds a character that no font has
    * @throws IOException if the profile cannot be read again to find that character
    */
-  static Output of(Profile profile) throws ProblemsFound, IOException {
-    Binder binder = profile.maker().binder(Paper.LETTER, true);
-    List<String> topics = binder.topics().stream().map(t -> TEMPLATES.topic(t, binder)).toList();
-    String html = TEMPLATES.binder(binder, topics, Digests.of(binder, topics));
-    long id = Long.parseUnsignedLong(Digests.digest(html).substring(0, 16), 16);
-    LocalDate date = profile.rig().edition().date().orElse(NO_DATE);
+  static Output of(Issuing issuing, Options options) throws ProblemsFound, IOException {
+    Profile profile = issuing.profile();
+    Map<String, byte[]> files = documents(issuing, options, options.sheets());
+    if (options.all()) {
+      String figures = profile.maker().figuresFile();
+      files.put("figures.json", figures.getBytes(StandardCharsets.UTF_8));
+      String calendar = profile.maker().calendarFile();
+      files.put("upkeep.ics", calendar.getBytes(StandardCharsets.UTF_8));
+    }
+    return new Output(files);
+  }
+
+  /** The notice alone. */
+  static Output notice(Issuing issuing, Options options) throws ProblemsFound, IOException {
+    return new Output(documents(issuing, options, List.of("notice")));
+  }
+
+  private static Map<String, byte[]> documents(Issuing issuing, Options options, List<String> names)
+      throws ProblemsFound, IOException {
+    Sheets sheets =
+        new Sheets(issuing, issuing.profile().maker(options.units()), options, TEMPLATES);
     Map<String, byte[]> files = new LinkedHashMap<>();
-    files.put("binder.html", html.getBytes(StandardCharsets.UTF_8));
+    for (String name : names) {
+      Optional<Made> made = sheets.make(name);
+      if (made.isPresent()) {
+        files.put(name + ".html", made.get().html().getBytes(StandardCharsets.UTF_8));
+        files.put(name + ".pdf", pdf(made.get(), issuing.profile()));
+      }
+    }
+    return files;
+  }
+
+  private static byte[] pdf(Made made, Profile profile) throws ProblemsFound, IOException {
+    long id = Long.parseUnsignedLong(Digests.digest(made.html()).substring(0, 16), 16);
+    LocalDate date = profile.rig().edition().date().orElse(NO_DATE);
     try {
-      files.put("binder.pdf", PRESS.pdf(html, binder.paper(), date, id));
+      return PRESS.pdf(made.html(), made.paper(), date, id);
     } catch (MissingGlyph missing) {
       throw new ProblemsFound(SignSearch.problems(profile.file(), missing.character()));
     }
-    String figures = profile.maker().figuresFile();
-    files.put("figures.json", figures.getBytes(StandardCharsets.UTF_8));
-    String calendar = profile.maker().calendarFile();
-    files.put("upkeep.ics", calendar.getBytes(StandardCharsets.UTF_8));
-    return new Output(files);
   }
 
   /**

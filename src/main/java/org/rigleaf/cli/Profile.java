@@ -1,33 +1,49 @@
 package org.rigleaf.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import org.rigleaf.figures.Amounts;
 import org.rigleaf.figures.Figures;
 import org.rigleaf.guidance.Upkeep;
 import org.rigleaf.guidance.Wording;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.sheets.BinderMaker;
 import org.rigleaf.source.Node;
+import org.rigleaf.source.NormalYaml;
 import org.rigleaf.source.Problems;
 import org.rigleaf.source.ProblemsFound;
 import org.rigleaf.source.Yaml;
 
-/** A profile read from its file, with its figures and guidance. */
-record Profile(Path file, Rig rig, Figures figures, BinderMaker maker) {
-  /** Codes of the last issued edition; there is none yet. */
-  private static final Map<String, String> NOT_ISSUED = Map.of();
+/**
+ * A profile read from its file, with its figures and guidance.
+ *
+ * @param root what the file holds
+ * @param plain its text in the plain form, without private values
+ * @param editions the editions issued of it
+ */
+record Profile(
+    Path file,
+    Node.Mapping root,
+    String plain,
+    Rig rig,
+    Figures figures,
+    BinderMaker maker,
+    Editions editions) {
+  private static final Set<String> NEVER_KEPT = Set.of("private");
 
   /**
-   * Reads a profile and the log beside it.
+   * Reads a profile, the log and the issued editions beside it.
    *
    * @throws ProblemsFound if the profile has problems
    * @throws IOException if the file cannot be read
    */
   static Profile read(Path file) throws ProblemsFound, IOException {
-    Wording wording = Wording.english();
     Problems problems = new Problems();
     Optional<Node> root = Yaml.read(file, file.toString(), problems);
     Path log = file.resolveSibling(name(file) + ".log.yaml");
@@ -36,9 +52,85 @@ record Profile(Path file, Rig rig, Figures figures, BinderMaker maker) {
     if (!problems.none()) {
       throw new ProblemsFound(problems.sorted());
     }
-    Rig rig = Rig.read(root.orElseThrow(), notes, NOT_ISSUED, wording.taskIds());
+    return of(file, root.orElseThrow(), notes, Editions.beside(file, name(file)));
+  }
+
+  private static Profile of(Path file, Node root, Optional<Node> log, Editions editions)
+      throws ProblemsFound {
+    Wording wording = Wording.english();
+    Rig rig = Rig.read(root, log, editions.gearCodes(), wording.taskIds());
     Figures figures = Figures.of(rig, Upkeep.intervals(rig, wording));
-    return new Profile(file, rig, figures, BinderMaker.of(rig, figures, wording));
+    BinderMaker maker = BinderMaker.of(rig, figures, wording, editions.topicCodes());
+    String plain = NormalYaml.text((Node.Mapping) root, NEVER_KEPT);
+    return new Profile(file, (Node.Mapping) root, plain, rig, figures, maker, editions);
+  }
+
+  /**
+   * The profile as an edition keeps it: what its plain text says, without private values and
+   * without the log, which changes between editions.
+   */
+  Profile kept() {
+    return kept(plain)
+        .orElseThrow(() -> new IllegalStateException("the plain form of " + file + " fails"));
+  }
+
+  /** Another plain profile in the place of this one; empty if the program cannot read it now. */
+  Optional<Profile> kept(String text) {
+    Problems problems = new Problems();
+    Optional<Node> root =
+        Yaml.read(text.getBytes(StandardCharsets.UTF_8), file.toString(), problems);
+    try {
+      return root.isEmpty()
+          ? Optional.empty()
+          : Optional.of(of(file, root.get(), Optional.empty(), editions));
+    } catch (ProblemsFound e) {
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * The rig on another stay: of a file that is named, or of the one beside the profile; the stay of
+   * the profile if there is neither.
+   *
+   * @throws ProblemsFound if that file has problems
+   */
+  Profile onStay(Optional<Path> named) throws ProblemsFound, IOException {
+    Path beside = file.resolveSibling(name() + ".stay.yaml");
+    if (named.isEmpty() && !Files.exists(beside)) {
+      return this;
+    }
+    Path other = named.orElse(beside);
+    Problems problems = new Problems();
+    Optional<Node> read = Yaml.read(Main.file(other), other.toString(), problems);
+    Map<String, Node.Entry> entries = new LinkedHashMap<>(root.entries());
+    read.ifPresent(n -> entries.putAll(stay(n, problems)));
+    if (!problems.none()) {
+      throw new ProblemsFound(problems.sorted());
+    }
+    return of(file, new Node.Mapping(entries, root.at()), Optional.empty(), editions);
+  }
+
+  /** A file of a stay holds the key {@code stay}, as a profile does, and no other. */
+  private static Map<String, Node.Entry> stay(Node node, Problems problems) {
+    Map<String, Node.Entry> entries = node instanceof Node.Mapping map ? map.entries() : Map.of();
+    entries.forEach(
+        (key, entry) -> {
+          if (!key.equals("stay")) {
+            problems.add(
+                entry.key(), key, "the file of a stay has no such key", "start with 'stay:'");
+          }
+        });
+    if (entries.isEmpty()) {
+      problems.add(node.at(), "", "a stay is keys with values", "start with 'stay:'");
+    }
+    return entries;
+  }
+
+  /** What fills the sheets, with numbers in these units; editions are compared in US units. */
+  BinderMaker maker(Amounts units) {
+    return units == Amounts.US
+        ? maker
+        : BinderMaker.of(rig, figures, Wording.english(units), editions.topicCodes());
   }
 
   /** The file's name without its ending: the folder of its sheets. */

@@ -5,15 +5,52 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 import org.rigleaf.source.PartialDate;
 import org.rigleaf.source.Unit;
 
 /**
- * The one place that turns numbers, units and dates into text. Rounding is for the page; data keep
- * their digits.
+ * The one place that turns numbers, units and dates into text, in US units or in metric ones.
+ * Rounding is for the page; data keep their digits.
  */
-public final class Amounts {
+public enum Amounts {
+  US,
+  METRIC;
+
+  /** Units that are metric, and those of the United States; the others are both. */
+  private static final Set<Unit> OF_METRIC =
+      EnumSet.of(
+          Unit.METRE,
+          Unit.CENTIMETRE,
+          Unit.MILLIMETRE,
+          Unit.KILOMETRE,
+          Unit.LITRE,
+          Unit.MILLILITRE,
+          Unit.KILOGRAM_MASS,
+          Unit.KILOPASCAL,
+          Unit.BAR,
+          Unit.CELSIUS_DEGREE,
+          Unit.LITRE_PER_MINUTE,
+          Unit.LITRE_PER_HOUR,
+          Unit.KILOMETRE_AN_HOUR,
+          Unit.NEWTON_METRE);
+
+  private static final Map<Unit, Unit> TO_METRIC = toMetric();
+
+  /** What a gauge, dial or nameplate of a rig from the United States shows in US units. */
+  private static final Set<Unit> ON_GAUGES =
+      EnumSet.of(
+          Unit.PSI,
+          Unit.FAHRENHEIT,
+          Unit.BTU_PER_HOUR,
+          Unit.MILE_PER_HOUR,
+          Unit.MILE,
+          Unit.POUND_FOOT);
+
   private static final DateTimeFormatter DATE =
       DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
 
@@ -23,13 +60,47 @@ public final class Amounts {
   private static final double LONGEST_LIFE =
       1000; // years; anything above is a year of the calendar
 
-  private Amounts() {}
+  private static Map<Unit, Unit> toMetric() {
+    Map<Unit, Unit> to = new EnumMap<>(Unit.class);
+    to.put(Unit.FOOT, Unit.METRE);
+    to.put(Unit.INCH, Unit.MILLIMETRE);
+    to.put(Unit.MILE, Unit.KILOMETRE);
+    to.put(Unit.GALLON, Unit.LITRE);
+    to.put(Unit.FLUID_OUNCE, Unit.MILLILITRE);
+    to.put(Unit.POUND, Unit.KILOGRAM_MASS);
+    to.put(Unit.PSI, Unit.KILOPASCAL);
+    to.put(Unit.FAHRENHEIT, Unit.CELSIUS_DEGREE);
+    to.put(Unit.BTU_PER_HOUR, Unit.KILOWATT);
+    to.put(Unit.BTU, Unit.KILOWATT_HOUR);
+    to.put(Unit.GALLON_PER_MINUTE, Unit.LITRE_PER_MINUTE);
+    to.put(Unit.GALLON_PER_HOUR, Unit.LITRE_PER_HOUR);
+    to.put(Unit.MILE_PER_HOUR, Unit.KILOMETRE_AN_HOUR);
+    to.put(Unit.POUND_FOOT, Unit.NEWTON_METRE);
+    return to;
+  }
 
   /**
    * A number with its unit, as a reader wants it: {@code 2,580 Wh}, {@code 11 ft 3 in}, {@code 38
-   * gal}.
+   * gal}. In metric, what a gauge shows in US units follows in brackets.
    */
-  public static String text(double value, Unit unit) {
+  public String text(double value, Unit unit) {
+    return this == METRIC && TO_METRIC.containsKey(unit) ? metric(value, unit) : plain(value, unit);
+  }
+
+  private static String metric(double value, Unit unit) {
+    Unit to = TO_METRIC.get(unit);
+    double converted = unit.convert(value, to);
+    boolean centimetres = to == Unit.METRE && Math.abs(converted) < 1;
+    String text = centimetres ? plain(converted * 100, Unit.CENTIMETRE) : plain(converted, to);
+    return ON_GAUGES.contains(unit) ? text + " (" + plain(value, unit) + ")" : text;
+  }
+
+  /** True if something written in this unit can stand as it is. */
+  public boolean suits(Unit unit) {
+    return this == US ? !OF_METRIC.contains(unit) : !TO_METRIC.containsKey(unit);
+  }
+
+  private static String plain(double value, Unit unit) {
     return switch (unit) {
       case FOOT -> feet(value);
       case PERCENT_SHARE -> number(value, 1) + " %";
@@ -41,6 +112,8 @@ public final class Amounts {
       case DAY_UNIT -> counted(value, "day");
       case AWG -> (value == 0 ? "1/0" : number(value, 0)) + " AWG";
       case FAHRENHEIT -> number(value, 1) + " °F";
+      case CELSIUS_DEGREE -> number(value, 0) + " °C";
+      case NEWTON_METRE -> number(value, 0) + " N·m";
       case DEGREE -> number(value, 1) + "°";
       default -> number(value, decimals(value, unit)) + " " + unit.symbol();
     };
@@ -62,6 +135,8 @@ public final class Amounts {
   private static int decimals(double value, Unit unit) {
     return switch (unit) {
       case WATT_UNIT, WATT_HOUR, BTU_PER_HOUR, BTU, PSI, MILE_PER_HOUR, MINUTE_UNIT -> 0;
+      case KILOPASCAL, MILLIMETRE, CENTIMETRE, MILLILITRE, KILOMETRE, KILOMETRE_AN_HOUR -> 0;
+      case LITRE, KILOGRAM_MASS -> Math.abs(value) < 30 ? 1 : 0;
       case VOLT_UNIT -> 2;
       case POUND -> Math.abs(value) < 100 ? 1 : 0;
       case INCH, GALLON -> Math.abs(value) < 1 ? 2 : 1;

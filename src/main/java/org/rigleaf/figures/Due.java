@@ -81,7 +81,7 @@ final class Due {
                     .ifPresent(
                         fact ->
                             rows.number(
-                                "{at} + " + Amounts.text(after(interval), unit),
+                                "{at} + " + Amounts.US.text(after(interval), unit),
                                 in -> dueReading(in.of("at", fact), after(interval)),
                                 task)));
   }

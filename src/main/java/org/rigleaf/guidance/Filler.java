@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.rigleaf.figures.Amounts;
@@ -16,6 +18,7 @@ import org.rigleaf.rig.Contact;
 import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Ids;
 import org.rigleaf.rig.Rig;
+import org.rigleaf.source.Quantity;
 import org.rigleaf.source.Unit;
 
 /**
@@ -26,6 +29,8 @@ public final class Filler {
   /** Keys whose words name other things of the rig. */
   private static final Set<String> MENTIONS =
       Set.of("feeds", "cuts", "leaves", "protects", "sheds");
+
+  private static final Pattern RANGE = Pattern.compile("(\\d+)-(\\d+) (\\S+)");
 
   private final Rig rig;
   private final Figures figures;
@@ -100,7 +105,10 @@ public final class Filler {
     return Optional.ofNullable(rig.texts().get(path))
         .map(
             t ->
-                Run.text(MENTIONS.contains(Ids.last(path)) ? mentioned(t) : places.spoken(path, t)))
+                Run.text(
+                    MENTIONS.contains(Ids.last(path))
+                        ? mentioned(t)
+                        : places.spoken(path, range(t))))
         .orElseGet(
             () -> rig.has(path + ".no") ? Run.text(wording.phrase("answer-no")) : Run.blank(path));
   }
@@ -112,9 +120,31 @@ public final class Filler {
         .collect(Collectors.joining(", "));
   }
 
-  /** As the keeper wrote it, with the signs that a reader knows: degrees, commas in thousands. */
-  private static String written(Fact fact) {
-    return fact.written()
+  /**
+   * As the keeper wrote it, with the signs that a reader knows: degrees, commas in thousands; in
+   * our units if the keeper wrote others.
+   */
+  public String written(Fact fact) {
+    boolean others =
+        Quantity.parse(fact.written()).filter(q -> !wording.amounts().suits(q.unit())).isPresent();
+    return others ? wording.amounts().text(fact.value(), fact.unit()) : signs(fact.written());
+  }
+
+  /** From so much to so much, such as 90-120 lb-ft, in our units. */
+  private String range(String text) {
+    Matcher m = RANGE.matcher(text);
+    Optional<Unit> unit = m.matches() ? Unit.of(m.group(3)) : Optional.empty();
+    return unit.filter(u -> !wording.amounts().suits(u))
+        .map(u -> amount(m.group(1), u) + " to " + amount(m.group(2), u))
+        .orElse(text);
+  }
+
+  private String amount(String number, Unit unit) {
+    return wording.amounts().text(Double.parseDouble(number), unit);
+  }
+
+  private static String signs(String written) {
+    return written
         .replace("degF", "°F")
         .replace("degC", "°C")
         .replace(" deg", "°")
@@ -187,7 +217,7 @@ public final class Filler {
   public String shown(Figure figure) {
     Value value = figure.value();
     if (value instanceof Value.Number n) {
-      return Amounts.text(n.number(), figure.unit());
+      return wording.amounts().text(n.number(), figure.unit());
     }
     if (value instanceof Value.Day d) {
       return Amounts.date(d.day());

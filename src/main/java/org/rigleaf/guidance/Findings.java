@@ -182,7 +182,7 @@ public final class Findings {
                 add(
                     "cargo-label-conflict",
                     "weight.cargo",
-                    Map.of("sum", Amounts.text(sum, Unit.POUND))));
+                    Map.of("sum", wording.amounts().text(sum, Unit.POUND))));
   }
 
   /** A furnace too weak for the stay's cold, a tank too small to feed all burners in a frost. */
@@ -204,7 +204,7 @@ public final class Findings {
       boolean meant = f.entry().pattern().equals(pattern) && f.id().endsWith(end);
       if (meant && wrong.test(f.number())) {
         String id = f.id().replaceFirst("\\.margin$", "");
-        String over = Amounts.text(Math.abs(f.number()), f.unit());
+        String over = wording.amounts().text(Math.abs(f.number()), f.unit());
         add(finding, id, Map.of("axle", axle(Ids.last(id)), "over", over));
       }
     }
@@ -238,7 +238,7 @@ public final class Findings {
             m -> add(id, m.gear(), Map.of("starts", amount(m.starts()), "surge", amount(surge))));
   }
 
-  private static String amount(Fact fact) {
-    return Amounts.text(fact.value(), fact.unit());
+  private String amount(Fact fact) {
+    return wording.amounts().text(fact.value(), fact.unit());
   }
 }

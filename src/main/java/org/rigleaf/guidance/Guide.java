@@ -1,6 +1,7 @@
 package org.rigleaf.guidance;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -71,6 +72,11 @@ public final class Guide {
   /** True if this trait holds for the rig. */
   public boolean has(String trait) {
     return traits.contains(trait);
+  }
+
+  /** Everything that the wording may ask of this rig. */
+  public Set<String> traits() {
+    return Collections.unmodifiableSet(traits);
   }
 
   /** The events that the printed steps complete, by step id, in the order of the steps. */
@@ -187,9 +193,34 @@ public final class Guide {
     return new Fault(f.id(), f.symptom(), reminders(f.cautions()), checks, stops, call);
   }
 
+  /**
+   * What must be said of the way in which the rig changed.
+   *
+   * @param before traits of the rig before
+   * @param facts paths of the facts that differ
+   */
+  public List<Told> told(Set<String> before, Set<String> facts) {
+    return wording.changes.values().stream()
+        .filter(c -> c.happened(before, traits, facts))
+        .map(
+            c ->
+                new Told(
+                    c.id(),
+                    c.title(),
+                    applying(c.first()),
+                    applying(c.now()),
+                    applying(c.withdrawn(), before),
+                    applying(c.tell())))
+        .toList();
+  }
+
   private List<Words> applying(List<ConditionalText> texts) {
+    return applying(texts, traits);
+  }
+
+  private List<Words> applying(List<ConditionalText> texts, Set<String> rig) {
     return texts.stream()
-        .filter(t -> t.condition().holds(traits::contains))
+        .filter(t -> t.condition().holds(rig::contains))
         .map(t -> fill(t.text()))
         .toList();
   }

@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.rigleaf.figures.Amounts;
 import org.rigleaf.rig.Face;
 import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Ids;
@@ -99,8 +98,8 @@ public final class Places {
     };
   }
 
-  private static String feet(double feet) {
-    return Amounts.text(feet, Unit.FOOT);
+  private String feet(double feet) {
+    return wording.amounts().text(feet, Unit.FOOT);
   }
 
   /**

@@ -15,19 +15,24 @@ public record TopicText(
     String id, String section, String title, boolean emergency, List<Show> shows) {
 
   static TopicText read(String id, Fields entry, WordingCheck check) {
-    List<Show> shows = new ArrayList<>();
-    for (Node node : entry.list("shows")) {
-      entry.group(node, "shows").ifPresent(g -> shows.add(Show.read(g, check)));
-    }
     TopicText topic =
         new TopicText(
             id,
             entry.text("section").map(Node.Text::value).orElse(""),
             entry.text("title").map(Node.Text::value).orElse(""),
             entry.text("emergency").isPresent(),
-            List.copyOf(shows));
+            shows(entry, check));
     entry.finish();
     return topic;
+  }
+
+  /** What stands under {@code shows}. */
+  static List<Show> shows(Fields entry, WordingCheck check) {
+    List<Show> shows = new ArrayList<>();
+    for (Node node : entry.list("shows")) {
+      entry.group(node, "shows").ifPresent(g -> shows.add(Show.read(g, check)));
+    }
+    return List.copyOf(shows);
   }
 
   /** A tab of the binder. */

@@ -87,7 +87,7 @@ public final class Upkeep {
             .orElseGet(() -> wording.phrase("every", Map.of("interval", t.every())));
     return t.interval()
         .flatMap(Interval::orAfter)
-        .map(q -> Amounts.text(q.value(), q.unit()))
+        .map(q -> wording.amounts().text(q.value(), q.unit()))
         .map(after -> wording.phrase("or-after", Map.of("every", words, "after", after)))
         .orElse(words);
   }

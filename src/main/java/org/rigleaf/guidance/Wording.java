@@ -3,16 +3,23 @@ package org.rigleaf.guidance;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
+import org.rigleaf.figures.Amounts;
 import org.rigleaf.source.Fields;
 import org.rigleaf.source.Node;
+import org.rigleaf.source.Position;
 import org.rigleaf.source.Problems;
 import org.rigleaf.source.ProblemsFound;
+import org.rigleaf.source.Quantity;
 import org.rigleaf.source.Yaml;
 
 /**
@@ -22,12 +29,15 @@ import org.rigleaf.source.Yaml;
  */
 public final class Wording {
   private static final String FOLDER = "/templates/wording/en/";
-  private static final Wording ENGLISH = load();
+  private static final Pattern AMOUNT = Pattern.compile("\\{amount:([^}]*)\\}");
+  private static final Map<Amounts, Wording> ENGLISH = new EnumMap<>(Amounts.class);
 
   final Map<String, CautionText> cautions = new LinkedHashMap<>();
   final Map<String, ProcedureText> procedures = new LinkedHashMap<>();
   final Map<String, TaskText> tasks = new LinkedHashMap<>();
   final Map<String, FaultText> faults = new LinkedHashMap<>();
+  final Map<String, ChangeText> changes = new LinkedHashMap<>();
+  private final Map<String, List<String>> lines = new LinkedHashMap<>();
   private final Map<String, Entry> figures = new LinkedHashMap<>();
   private final Map<String, Entry> typical = new LinkedHashMap<>();
   private final Map<String, Entry> gear = new LinkedHashMap<>();
@@ -36,9 +46,14 @@ public final class Wording {
   private final Map<String, TopicText> topics = new LinkedHashMap<>();
   private final Map<String, TopicText.SectionText> sections = new LinkedHashMap<>();
   private final Map<String, String> phrases = new LinkedHashMap<>();
+  private List<Show> stay = List.of();
   private final WordingCheck check = new WordingCheck();
 
-  private Wording() {}
+  private final Amounts amounts;
+
+  private Wording(Amounts amounts) {
+    this.amounts = amounts;
+  }
 
   /** A title and a sentence. */
   public record Entry(String title, String meaning) {
@@ -48,13 +63,23 @@ public final class Wording {
   /** What a finding says, and the topic at whose head it stands, if at one. */
   record ConditionalFinding(String severity, String topic, TextTemplate text) {}
 
-  /** The English wording. */
+  /** The English wording with US units. */
   public static Wording english() {
-    return ENGLISH;
+    return english(Amounts.US);
   }
 
-  private static Wording load() {
-    Wording w = new Wording();
+  /** The English wording with these units. */
+  public static synchronized Wording english(Amounts amounts) {
+    return ENGLISH.computeIfAbsent(amounts, Wording::load);
+  }
+
+  /** Turns numbers and units into text. */
+  public Amounts amounts() {
+    return amounts;
+  }
+
+  private static Wording load(Amounts amounts) {
+    Wording w = new Wording(amounts);
     Fields index = w.file("index.yaml");
     w.file("topics.yaml").keys().forEach(w.check::topicExists);
     index.texts("cautions").forEach(t -> w.names("cautions/" + t.value()));
@@ -72,6 +97,9 @@ public final class Wording {
     w.each("gear.yaml", w.gear, (id, e, c) -> w.gearEntry(id, e));
     w.each("sections.yaml", w.sections, (id, e, c) -> TopicText.SectionText.read(id, e));
     w.each("topics.yaml", w.topics, TopicText::read);
+    w.each("changes.yaml", w.changes, ChangeText::read);
+    w.stay = TopicText.shows(w.file("stay.yaml"), w.check);
+    w.each("notice.yaml", w.lines, (id, e, c) -> line(e, c));
     w.each("findings.yaml", w.findings, (id, e, c) -> w.finding(e, c));
     Fields phrases = w.file("phrases.yaml");
     phrases.keys().forEach(k -> phrases.text(k).ifPresent(t -> w.phrases.put(k, t.value())));
@@ -94,6 +122,13 @@ public final class Wording {
             e.text(meaning).map(Node.Text::value).orElse(""));
     e.finish();
     return entry;
+  }
+
+  /** Ids of figures, {@code *} for any part. */
+  private static List<String> line(Fields e, WordingCheck check) {
+    List<Node.Text> ids = e.texts("figures");
+    e.finish();
+    return ids.stream().map(Node.Text::value).toList();
   }
 
   private ConditionalFinding finding(Fields e, WordingCheck check) {
@@ -139,11 +174,28 @@ public final class Wording {
   }
 
   private Fields file(String name) {
-    Optional<Node> root = Yaml.read(bytes(name), name, check.problems);
+    Optional<Node> root = Yaml.read(amounts(name), name, check.problems);
     boolean map = root.isPresent() && root.get() instanceof Node.Mapping;
     return map
         ? new Fields((Node.Mapping) root.get(), "", check.problems)
         : Fields.none("", new Problems());
+  }
+
+  /** A file with its amounts, such as {@code {amount:3 ft}}, written in our units. */
+  private byte[] amounts(String name) {
+    return AMOUNT
+        .matcher(new String(bytes(name), StandardCharsets.UTF_8))
+        .replaceAll(m -> amount(m.group(1), name))
+        .getBytes(StandardCharsets.UTF_8);
+  }
+
+  private String amount(String written, String name) {
+    Optional<Quantity> quantity = Quantity.parse(written);
+    if (quantity.isEmpty()) {
+      String cure = "write a number with its unit, such as 3 ft";
+      check.problem(Position.start(name), "", "'" + written + "' is no amount", cure);
+    }
+    return quantity.map(q -> amounts.text(q.value(), q.unit())).orElse(written);
   }
 
   private static byte[] bytes(String name) {
@@ -178,6 +230,16 @@ public final class Wording {
         .filter(t -> t.shows().contains(new Show.Listing("cautions", group)))
         .map(TopicText::id)
         .findFirst();
+  }
+
+  /** The lines that every notice has, by title, each with the ids of its figures. */
+  public Map<String, List<String>> noticeLines() {
+    return Collections.unmodifiableMap(lines);
+  }
+
+  /** What a plan of a stay shows before its hours. */
+  public List<Show> stay() {
+    return stay;
   }
 
   /** The tabs of the binder, in order. */

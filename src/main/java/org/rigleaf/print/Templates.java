@@ -62,6 +62,17 @@ public final class Templates {
   }
 
   /**
+   * A document other than the binder.
+   *
+   * @param name of its template
+   * @param model all that the template may see, as {@code d}
+   * @throws IllegalStateException if a template fails
+   */
+  public String sheet(String name, Record model) {
+    return fill("sheets/" + name + ".ftlh", Map.of("d", model));
+  }
+
+  /**
    * The style for paper.
    *
    * @param look name of a template in {@code looks}, without its ending

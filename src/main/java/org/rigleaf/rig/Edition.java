@@ -26,20 +26,22 @@ public record Edition(
         s.items("changes", "change", "what", Change::read));
   }
 
-  /** What was changed on the rig since the last edition. */
+  /** What was changed on the rig since the last edition, and how many pounds it adds. */
   public record Change(
       String id,
       String what,
       Optional<String> why,
       Optional<String> fittedBy,
-      Optional<PartialDate> fittedOn) {
+      Optional<PartialDate> fittedOn,
+      Fact adds) {
     static Change read(Section s) {
       return new Change(
           s.path(),
           s.name().orElse("change"),
           s.words("why"),
           s.words("fitted-by"),
-          s.date("fitted-on"));
+          s.date("fitted-on"),
+          s.notNegative("adds", Unit.POUND));
     }
   }
 }

@@ -216,7 +216,8 @@ public record Road(
       Fact length,
       Fact height,
       Fact wheelbase,
-      Fact overhang) {
+      Fact overhang,
+      Optional<String> brakeController) {
     static TowVehicle read(Section s) {
       Fact[] rear =
           s.part(
@@ -237,7 +238,8 @@ public record Road(
           s.positive("length", FOOT),
           s.between("height", FOOT, 3, 15),
           s.positive("wheelbase", FOOT),
-          s.notNegative("overhang", FOOT));
+          s.notNegative("overhang", FOOT),
+          s.words("brake-controller"));
     }
   }
 

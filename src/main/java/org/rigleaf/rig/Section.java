@@ -240,6 +240,7 @@ public final class Section {
       fields.problem(
           text.get().at(), key, "'" + text.get().value() + "' is not a month", "write May");
     }
+    month.ifPresent(m -> reading.texts.put(fields.pathOf(key), text.get().value()));
     return month;
   }
 

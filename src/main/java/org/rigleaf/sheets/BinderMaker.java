@@ -1,7 +1,8 @@
 package org.rigleaf.sheets;
 
-import java.util.ArrayList;
+import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -37,9 +38,16 @@ public final class BinderMaker {
   private final PlotBlocks plots;
   private final DrawingBlocks drawings;
   private final Map<String, String> codes; // of the topics, by id
+  private final Map<String, String> issued; // the same, as the last edition has them
 
-  private BinderMaker(Rig rig, Figures figures, Wording wording, Map<String, String> codes) {
+  private BinderMaker(
+      Rig rig,
+      Figures figures,
+      Wording wording,
+      Map<String, String> codes,
+      Map<String, String> issued) {
     this.codes = codes;
+    this.issued = issued;
     this.rig = rig;
     this.figures = figures;
     this.wording = wording;
@@ -56,13 +64,16 @@ public final class BinderMaker {
   /**
    * A maker for one rig. Words and reminders name other topics, whose codes are known only when the
    * topics are counted.
+   *
+   * @param issued codes by topic id of the last issued edition; empty before the first
    */
-  public static BinderMaker of(Rig rig, Figures figures, Wording wording) {
+  public static BinderMaker of(
+      Rig rig, Figures figures, Wording wording, Map<String, String> issued) {
     Map<String, String> codes = new HashMap<>();
-    new BinderMaker(rig, figures, wording, Map.of())
+    new BinderMaker(rig, figures, wording, Map.of(), issued)
         .topics()
         .forEach(topic -> codes.put(topic.id(), topic.code()));
-    return new BinderMaker(rig, figures, wording, codes);
+    return new BinderMaker(rig, figures, wording, codes, issued);
   }
 
   /** The guidance this binder is made of. */
@@ -89,6 +100,37 @@ public final class BinderMaker {
         cover());
   }
 
+  /** The title of a figure with what it is told of. */
+  String title(Figure figure) {
+    return tables.title(figure);
+  }
+
+  /** Something printed that is exchanged as a whole, as this edition has it. */
+  public Piece piece(
+      String kind, String id, String code, String title, String html, List<String> parts) {
+    int number = IssuedMaker.number(rig.edition());
+    String date = rig.edition().date().map(LocalDate::toString).orElse("");
+    return new Piece(kind, id, code, title, number, date, Digests.digest(html), parts);
+  }
+
+  /** The name of a thing with a code. */
+  String name(String gear) {
+    return guide.places().name(gear);
+  }
+
+  /** The blocks that some shows of the wording ask for, as far as this rig needs them. */
+  List<Block> blocks(List<Show> shows) {
+    return shows.stream()
+        .filter(s -> s.condition().holds(guide::has))
+        .<Block>flatMap(s -> blocks(s).stream())
+        .toList();
+  }
+
+  /** What needs attention on this rig. */
+  public List<Finding> findings() {
+    return found;
+  }
+
   /** All figures of the rig as JSON. */
   public String figuresFile() {
     return new FiguresFile(wording, guide.filler(), numbers).json(rig, figures);
@@ -106,8 +148,7 @@ public final class BinderMaker {
   }
 
   private List<Topic> topics() {
-    List<Topic> topics = new ArrayList<>();
-    Map<String, Integer> counted = new HashMap<>();
+    Map<TopicText, List<Block>> topics = new LinkedHashMap<>();
     for (TopicText text : wording.topics()) {
       List<Block> blocks =
           Stream.of(
@@ -121,17 +162,25 @@ public final class BinderMaker {
       boolean lines =
           text.emergency() && blocks.stream().noneMatch(ProcedureBlock.class::isInstance);
       if (!blocks.isEmpty() && !lines) { // no emergency is lines to fill in alone
-        topics.add(
-            new Topic(
-                text.id(),
-                code(text.section(), counted),
-                text.section(),
-                text.title(),
-                text.emergency(),
-                blocks));
+        topics.put(text, blocks);
       }
     }
-    return topics;
+    Map<String, String> coded = coded(topics.keySet());
+    return topics.entrySet().stream()
+        .map(t -> topic(t.getKey(), coded.get(t.getKey().id()), t.getValue()))
+        .toList();
+  }
+
+  private static Topic topic(TopicText text, String code, List<Block> blocks) {
+    return new Topic(text.id(), code, text.section(), text.title(), text.emergency(), blocks);
+  }
+
+  private Map<String, String> coded(Set<TopicText> topics) {
+    Map<String, String> letters = new HashMap<>();
+    wording.sections().forEach(s -> letters.put(s.key(), s.letter()));
+    return TopicCodes.assign(
+        topics.stream().map(t -> new TopicCodes.Wanted(t.id(), letters.get(t.section()))).toList(),
+        issued);
   }
 
   /** An emergency is no time for notes. */
@@ -151,18 +200,9 @@ public final class BinderMaker {
     return places.notes(title, rest);
   }
 
-  private String code(String section, Map<String, Integer> counted) {
-    String letter =
-        wording.sections().stream()
-            .filter(s -> s.key().equals(section))
-            .findFirst()
-            .orElseThrow()
-            .letter();
-    return letter + "-" + counted.merge(section, 1, Integer::sum);
-  }
-
-  private Edition edition() {
-    int number = rig.edition().number().known() ? (int) rig.edition().number().value() : 1;
+  /** The edition, as printed. */
+  Edition edition() {
+    int number = IssuedMaker.number(rig.edition());
     String date = rig.edition().date().map(Amounts::date).orElse("");
     return new Edition(number, date, rig.edition().note().orElse(""));
   }

@@ -1,14 +1,10 @@
 package org.rigleaf.sheets;
 
 /**
- * In which edition a topic last changed.
+ * In which edition a piece last changed, for its foot and the contents.
  *
- * @param id id of the topic
- * @param code such as {@code E1}; may be empty
- * @param title title of the topic
+ * @param id id of the piece
  * @param edition number of that edition
  * @param date its date, as printed
- * @param digest of the topic's HTML
  */
-public record Effective(
-    String id, String code, String title, String edition, String date, String digest) {}
+public record Effective(String id, String edition, String date) {}

@@ -15,9 +15,6 @@ import org.rigleaf.rig.Rig;
 import org.rigleaf.rig.TypicalValue;
 import org.rigleaf.rig.TypicalValues;
 import org.rigleaf.source.Position;
-import tools.jackson.core.util.DefaultIndenter;
-import tools.jackson.core.util.DefaultPrettyPrinter;
-import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -48,19 +45,7 @@ final class FiguresFile {
     }
     ArrayNode assumed = root.putArray("typical");
     typical.forEach(id -> assumed.add(typical(id)));
-    return text(root);
-  }
-
-  /** With the same line breaks on every machine. */
-  private static String text(ObjectNode root) {
-    DefaultIndenter lines = new DefaultIndenter("  ", "\n");
-    DefaultPrettyPrinter printer = new DefaultPrettyPrinter().withObjectIndenter(lines);
-    return JsonMapper.builder()
-            .defaultPrettyPrinter(printer)
-            .build()
-            .writerWithDefaultPrettyPrinter()
-            .writeValueAsString(root)
-        + "\n";
+    return Json.text(root);
   }
 
   private ObjectNode figure(Figure figure) {

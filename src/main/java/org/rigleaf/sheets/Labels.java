@@ -45,10 +45,11 @@ final class Labels {
       case "store" -> wording.find("store-" + part).orElseGet(() -> named(part));
       case "people" -> wording.phrase("people-" + part);
       case "what" -> wording.find("what-" + part).orElseGet(() -> named(part));
+      case "lp|electric|both" -> wording.phrase("fuel-" + part); // as the register names it
       case "fuel", "sky", "source" -> wording.phrase(variable + "-" + part);
       case "axle" -> places.axle(part);
       case "month" -> part.substring(0, 1).toUpperCase(Locale.ROOT) + part.substring(1);
-      case "slope", "strength", "percent", "duty", "check", "midnight" ->
+      case "slope", "strength", "percent", "duty", "check", "midnight", "hour" ->
           wording.phrase("row-" + variable, Map.of("x", part.replace('-', '.')));
       default -> named(part);
     };

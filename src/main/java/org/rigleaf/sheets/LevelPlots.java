@@ -9,11 +9,14 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.rigleaf.drawings.Drawing;
 import org.rigleaf.drawings.LevelPlot;
+import org.rigleaf.figures.Amounts;
 import org.rigleaf.figures.Figure;
+import org.rigleaf.guidance.Filler;
 import org.rigleaf.guidance.Wording;
 import org.rigleaf.rig.Ids;
 import org.rigleaf.rig.Kit;
 import org.rigleaf.rig.Rig;
+import org.rigleaf.source.Unit;
 
 /** The plot of how far to lift by the slope, with the blocks aboard as its measure. */
 final class LevelPlots {
@@ -21,8 +24,10 @@ final class LevelPlots {
   private final Wording wording;
   private final Labels labels;
   private final TableBlocks tables;
+  private final Filler filler;
 
-  LevelPlots(Rig rig, Wording wording, Labels labels, TableBlocks tables) {
+  LevelPlots(Rig rig, Wording wording, Labels labels, TableBlocks tables, Filler filler) {
+    this.filler = filler;
     this.rig = rig;
     this.wording = wording;
     this.labels = labels;
@@ -50,22 +55,37 @@ final class LevelPlots {
   private Drawing draw(List<Line> lines) {
     List<String> stack = stack();
     OptionalDouble thick =
-        stack.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(blocks().thick().value());
+        stack.isEmpty()
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(high(blocks().thick().value()));
     String note =
         stack.isEmpty()
             ? ""
-            : wording.phrase("plot-level-note", Map.of("thick", blocks().thick().written()));
+            : wording.phrase("plot-level-note", Map.of("thick", filler.written(blocks().thick())));
     LevelPlot.Words words =
         new LevelPlot.Words(
-            wording.phrase("plot-level-lift"), wording.phrase("plot-level-slope"), note);
+            wording.phrase(metric() ? "plot-level-lift-metric" : "plot-level-lift"),
+            wording.phrase("plot-level-slope"),
+            note);
     List<LevelPlot.Series> series = lines.stream().map(this::series).toList();
     return LevelPlot.draw(new LevelPlot.Data(series, thick, stack, words), alt(lines));
+  }
+
+  private boolean metric() {
+    return wording.amounts() == Amounts.METRIC;
+  }
+
+  /** Inches as the plot's scale counts: inches, or centimeters. */
+  private double high(double inches) {
+    return metric() ? Unit.INCH.convert(inches, Unit.CENTIMETRE) : inches;
   }
 
   private LevelPlot.Series series(Line line) {
     return new LevelPlot.Series(
         name(line),
-        line.points().stream().map(f -> new LevelPlot.Point(degrees(f), f.number())).toList());
+        line.points().stream()
+            .map(f -> new LevelPlot.Point(degrees(f), high(f.number())))
+            .toList());
   }
 
   private String name(Line line) {

@@ -90,7 +90,7 @@ public final class NumberBlocks {
           in instanceof Input.OfFact f && f.fact().origin() instanceof Fact.Typical t
               ? " [" + mark(t.id()) + "]"
               : "";
-      text = text.replace("{" + in.name() + "}", Amounts.text(in.value(), in.unit()) + letter);
+      text = text.replace("{" + in.name() + "}", Amounts.US.text(in.value(), in.unit()) + letter);
     }
     return around(figure, text);
   }
@@ -106,9 +106,16 @@ public final class NumberBlocks {
       String origin = wording.phrase(given ? "working-given" : "working-typical");
       runs.add(Run.text(" (" + origin + ")"));
     } else if (!figure.formula().equals(new Words(runs).plain())) {
-      runs.add(0, Run.text(text + " = "));
+      runs.add(0, Run.text(text + " = " + inFormula(figure)));
     }
     return new Words(runs);
+  }
+
+  /** Formulas work in US units: in metric their result stands before the one to read. */
+  private String inFormula(Figure figure) {
+    boolean other =
+        figure.value() instanceof Value.Number && !wording.amounts().suits(figure.unit());
+    return other ? Amounts.US.text(figure.number(), figure.unit()) + " = " : "";
   }
 
   /** True if the figure is one fact as it stands. */
@@ -126,7 +133,11 @@ public final class NumberBlocks {
       TypicalValue value = TypicalValues.of(id);
       Wording.Entry words = wording.typical(id);
       String what =
-          mark(id) + "  " + words.title() + ": " + Amounts.text(value.value(), value.unit());
+          mark(id)
+              + "  "
+              + words.title()
+              + ": "
+              + wording.amounts().text(value.value(), value.unit());
       String look =
           words.meaning()
               + " "

@@ -11,7 +11,6 @@ import java.util.stream.Stream;
 import org.rigleaf.drawings.BankPlot;
 import org.rigleaf.drawings.Drawing;
 import org.rigleaf.drawings.SunPlot;
-import org.rigleaf.figures.Amounts;
 import org.rigleaf.figures.Figure;
 import org.rigleaf.figures.Figures;
 import org.rigleaf.guidance.Filler;
@@ -47,7 +46,7 @@ final class PlotBlocks {
     this.tables = tables;
     this.lasts = new LastsPlots(wording, labels, tables);
     this.together = new TogetherPlots(rig, figures, wording, labels, tables, filler);
-    this.level = new LevelPlots(rig, wording, labels, tables);
+    this.level = new LevelPlots(rig, wording, labels, tables, filler);
   }
 
   /** The plots that a topic asks for; none if this rig lacks their figures. */
@@ -103,7 +102,7 @@ final class PlotBlocks {
             "last", shown(hours.get(DAY)),
             "percent", shown(hours.get(points.indexOf(low))),
             "hour", clock((int) low.hour()),
-            "floor", Amounts.text(floor, Unit.PERCENT_SHARE));
+            "floor", wording.amounts().text(floor, Unit.PERCENT_SHARE));
     BankPlot.Words words =
         new BankPlot.Words(
             wording.phrase("plot-bank-charge"),

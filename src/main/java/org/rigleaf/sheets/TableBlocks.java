@@ -1,6 +1,7 @@
 package org.rigleaf.sheets;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -90,6 +91,11 @@ final class TableBlocks {
    * variables.
    */
   private Map<Figure, Map<String, String>> matches(String pattern) {
+    return matches(pattern, figures.all());
+  }
+
+  private static Map<Figure, Map<String, String>> matches(
+      String pattern, Collection<Figure> among) {
     List<String> names = new ArrayList<>();
     Matcher variable = Pattern.compile("<([^>]*)>").matcher(pattern);
     StringBuilder regex = new StringBuilder();
@@ -102,7 +108,7 @@ final class TableBlocks {
     }
     Pattern whole = Pattern.compile(regex + Pattern.quote(pattern.substring(end)));
     Map<Figure, Map<String, String>> found = new LinkedHashMap<>();
-    for (Figure figure : figures.all()) {
+    for (Figure figure : among) {
       Matcher m = whole.matcher(figure.id());
       if (m.matches() && shape(figure.entry().pattern()).equals(shape(pattern))) {
         Map<String, String> parts = new LinkedHashMap<>();
@@ -113,6 +119,16 @@ final class TableBlocks {
       }
     }
     return found;
+  }
+
+  /** The title of a figure with what it is told of: {@code Usable energy, engine batteries}. */
+  String title(Figure figure) {
+    String pattern = figure.entry().pattern();
+    List<String> words = new ArrayList<>(List.of(labels.title(pattern)));
+    matches(pattern, List.of(figure))
+        .getOrDefault(figure, Map.of())
+        .forEach((variable, part) -> words.add(labels.of(variable, part)));
+    return String.join(", ", words);
   }
 
   /** A pattern without the names of its variables: a literal part is not a variable's value. */

@@ -12,7 +12,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.rigleaf.drawings.Drawing;
 import org.rigleaf.drawings.TogetherPlot;
-import org.rigleaf.figures.Amounts;
 import org.rigleaf.figures.Figure;
 import org.rigleaf.figures.Figures;
 import org.rigleaf.figures.Input;
@@ -103,8 +102,8 @@ final class TogetherPlots {
         Map.of(
             "plug", labels.of("a", supply.id()),
             "count", String.valueOf(columns.size()),
-            "most", Amounts.text(most, Unit.WATT_UNIT),
-            "limit", Amounts.text(limit, Unit.WATT_UNIT));
+            "most", wording.amounts().text(most, Unit.WATT_UNIT),
+            "limit", wording.amounts().text(limit, Unit.WATT_UNIT));
     TogetherPlot.Words words =
         new TogetherPlot.Words(
             wording.phrase("plot-together-set"),

@@ -23,6 +23,7 @@ public enum Unit {
   KILOMETRE(Kind.LENGTH, Units.METRE.multiply(1000), "km"),
   GALLON(Kind.VOLUME, USCustomary.GALLON_LIQUID, "gal", "gallon", "gallons"),
   LITRE(Kind.VOLUME, Units.CUBIC_METRE.divide(1000), "L", "l", "liter", "liters"),
+  MILLILITRE(Kind.VOLUME, Units.CUBIC_METRE.divide(1_000_000), "mL", "ml"),
   FLUID_OUNCE(Kind.VOLUME, USCustomary.GALLON_LIQUID.divide(128), "fl oz"),
   POUND(Kind.MASS, USCustomary.POUND, "lb", "lbs", "pounds"),
   KILOGRAM_MASS(Kind.MASS, Units.KILOGRAM, "kg"),
@@ -39,6 +40,7 @@ public enum Unit {
   BTU_PER_HOUR(
       Kind.POWER, Units.JOULE.multiply(1055.05585262).divide(Units.HOUR), "Btu/h", "BTU/h"),
   WATT_HOUR(Kind.ENERGY, Units.WATT.multiply(Units.HOUR), "Wh"),
+  KILOWATT_HOUR(Kind.ENERGY, Units.WATT.multiply(1000).multiply(Units.HOUR), "kWh"),
   BTU(Kind.ENERGY, Units.JOULE.multiply(1055.05585262), "Btu"),
   SECOND_UNIT(Kind.TIME, Units.SECOND, "s", "sec"),
   MINUTE_UNIT(Kind.TIME, Units.MINUTE, "min"),
@@ -47,6 +49,7 @@ public enum Unit {
   YEAR_UNIT(Kind.TIME, Units.DAY.multiply(365.2425), "y", "years"),
   GALLON_PER_MINUTE(Kind.FLOW, USCustomary.GALLON_LIQUID.divide(Units.MINUTE), "gpm", "gal/min"),
   GALLON_PER_HOUR(Kind.FLOW, USCustomary.GALLON_LIQUID.divide(Units.HOUR), "gal/h", "gph"),
+  LITRE_PER_HOUR(Kind.FLOW, Units.CUBIC_METRE.divide(1000).divide(Units.HOUR), "L/h"),
   LITRE_PER_MINUTE(Kind.FLOW, Units.CUBIC_METRE.divide(1000).divide(Units.MINUTE), "L/min"),
   MILE_PER_HOUR(Kind.SPEED, USCustomary.MILE.divide(Units.HOUR), "mph"),
   KILOMETRE_AN_HOUR(Kind.SPEED, Units.METRE.multiply(1000).divide(Units.HOUR), "km/h"),

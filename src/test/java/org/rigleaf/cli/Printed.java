@@ -55,7 +55,8 @@ public final class Printed {
   /** Prints a profile. */
   public static Map<String, byte[]> of(Path profile) {
     try {
-      return Output.of(Profile.read(profile)).files();
+      return Output.of(Issuing.toBuild(Profile.read(profile), Output.TEMPLATES), new Options())
+          .files();
     } catch (ProblemsFound e) {
       throw new AssertionError(e.getMessage(), e);
     } catch (IOException e) {

@@ -36,7 +36,7 @@ class AmountsTest {
     "100.4, HOUR_UNIT, 100 h"
   })
   void aQuantityIsRoundedToWhatAGaugeShows(double value, Unit unit, String text) {
-    assertEquals(text, Amounts.text(value, unit));
+    assertEquals(text, Amounts.US.text(value, unit));
   }
 
   @ParameterizedTest(name = "{0} ft reads {1}")
@@ -49,23 +49,23 @@ class AmountsTest {
     "0.96, 1 ft" // 11.5 in and more round up to the foot
   })
   void aLengthReadsInFeetAndWholeInches(double feet, String text) {
-    assertEquals(text, Amounts.text(feet, Unit.FOOT));
+    assertEquals(text, Amounts.US.text(feet, Unit.FOOT));
   }
 
   @Test
   void yearsAreALifeOrAYearOfTheCalendar() {
-    assertEquals("2.2 years", Amounts.text(2.2313, Unit.YEAR_UNIT));
-    assertEquals("1 year", Amounts.text(1.04, Unit.YEAR_UNIT));
-    assertEquals("1 day", Amounts.text(0.96, Unit.DAY_UNIT));
-    assertEquals("0.9 days", Amounts.text(0.94, Unit.DAY_UNIT));
-    assertEquals("2030", Amounts.text(2030, Unit.YEAR_UNIT)); // without a comma
-    assertEquals("1,000 years", Amounts.text(1000, Unit.YEAR_UNIT));
+    assertEquals("2.2 years", Amounts.US.text(2.2313, Unit.YEAR_UNIT));
+    assertEquals("1 year", Amounts.US.text(1.04, Unit.YEAR_UNIT));
+    assertEquals("1 day", Amounts.US.text(0.96, Unit.DAY_UNIT));
+    assertEquals("0.9 days", Amounts.US.text(0.94, Unit.DAY_UNIT));
+    assertEquals("2030", Amounts.US.text(2030, Unit.YEAR_UNIT)); // without a comma
+    assertEquals("1,000 years", Amounts.US.text(1000, Unit.YEAR_UNIT));
   }
 
   @Test
   void theHeaviestCommonWireIsOneOughtNotZeroGauge() {
-    assertEquals("1/0 AWG", Amounts.text(0, Unit.AWG)); // as wire is marked, ASTM B258
-    assertEquals("10 AWG", Amounts.text(10, Unit.AWG));
+    assertEquals("1/0 AWG", Amounts.US.text(0, Unit.AWG)); // as wire is marked, ASTM B258
+    assertEquals("10 AWG", Amounts.US.text(10, Unit.AWG));
   }
 
   @Test

@@ -65,7 +65,7 @@ class FillsTest {
     Figure figure = rig("kit: {sewer-hose: {length: 10 ft}}\n").find("sewer.fall").orElseThrow();
     assertEquals(2.5, figure.number(), 1e-9);
     assertEquals(Set.of("sewer-hose.fall"), figure.assumes());
-    assertEquals("0.25 in", Amounts.text(0.25, org.rigleaf.source.Unit.INCH));
+    assertEquals("0.25 in", Amounts.US.text(0.25, org.rigleaf.source.Unit.INCH));
     assertTrue(rig("kit: {sewer-hose: none}\n").find("sewer.fall").isEmpty());
     assertEquals(
         Set.of("kit.sewer-hose.length"),

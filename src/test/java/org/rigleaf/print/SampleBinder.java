@@ -66,11 +66,8 @@ final class SampleBinder {
             t ->
                 new Effective(
                     t.id(),
-                    t.code(),
-                    t.title(),
                     t.section().equals("electricity") ? "2" : "1",
-                    t.section().equals("electricity") ? "2026-05-02" : "2025-04-18",
-                    "0"))
+                    t.section().equals("electricity") ? "2026-05-02" : "2025-04-18"))
         .toList();
   }
 

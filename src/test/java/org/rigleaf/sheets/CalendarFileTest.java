@@ -54,7 +54,7 @@ class CalendarFileTest {
     Rig rig = TestRigs.of(profile, log);
     Wording wording = Wording.english();
     Figures figures = Figures.of(rig, Upkeep.intervals(rig, wording));
-    return BinderMaker.of(rig, figures, wording).calendarFile();
+    return BinderMaker.of(rig, figures, wording, Map.of()).calendarFile();
   }
 
   private static ICalendar read(String file) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -42,7 +43,8 @@ class KeeperWordsTest {
   private static final Binder BINDER = binder(TestRigs.of(RIG));
 
   private static Binder binder(Rig rig) {
-    return BinderMaker.of(rig, Figures.of(rig), Wording.english()).binder(Paper.LETTER, true);
+    return BinderMaker.of(rig, Figures.of(rig), Wording.english(), Map.of())
+        .binder(Paper.LETTER, true);
   }
 
   private static Stream<NotesBlock.Note> notes(Topic topic) {

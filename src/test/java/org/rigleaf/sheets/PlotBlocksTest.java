@@ -32,7 +32,8 @@ class PlotBlocksTest {
   /** The drawings of the binder by their topic, the system map left out. */
   private static Map<String, List<DrawingBlock>> plots(Rig rig) {
     Binder binder =
-        BinderMaker.of(rig, Figures.of(rig), Wording.english()).binder(Paper.LETTER, true);
+        BinderMaker.of(rig, Figures.of(rig), Wording.english(), Map.of())
+            .binder(Paper.LETTER, true);
     Map<String, List<DrawingBlock>> plots = new TreeMap<>();
     for (Topic topic : binder.topics()) {
       List<DrawingBlock> drawn =

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -48,7 +49,8 @@ class RandomBindersTest {
 
   private void check(String name, Rig rig) {
     Figures figures = Figures.of(rig);
-    Binder binder = BinderMaker.of(rig, figures, Wording.english()).binder(Paper.LETTER, true);
+    Binder binder =
+        BinderMaker.of(rig, figures, Wording.english(), Map.of()).binder(Paper.LETTER, true);
     for (Topic topic : binder.topics()) {
       Texts.of(topic).forEach(run -> check(name + ", " + topic.id(), rig, figures, run));
       Texts.of(topic).forEach(run -> named(name + ", " + topic.id(), binder, run));

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.rigleaf.TestRigs;
 import org.rigleaf.figures.Figures;
@@ -22,7 +23,7 @@ class TowWorksheetTest {
                 + "road: {weights: {unloaded: 5000 lb, hitch-unloaded: 700 lb}"
                 + road
                 + "}\n");
-    return BinderMaker.of(rig, Figures.of(rig), Wording.english())
+    return BinderMaker.of(rig, Figures.of(rig), Wording.english(), Map.of())
         .binder(Paper.LETTER, true)
         .topics()
         .stream()

@@ -1,0 +1,84 @@
+package org.rigleaf.cli;
+
+import java.io.IOException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.rigleaf.guidance.Wording;
+import org.rigleaf.print.Templates;
+import org.rigleaf.sheets.Binder;
+import org.rigleaf.sheets.BinderMaker;
+import org.rigleaf.sheets.Comparison;
+import org.rigleaf.sheets.NoticeMaker;
+import org.rigleaf.sheets.Paper;
+import org.rigleaf.sheets.StayPlanMaker;
+import org.rigleaf.sheets.Topic;
+import org.rigleaf.source.ProblemsFound;
+
+/** The documents that exist, by the name of their files. */
+record Sheets(Issuing issuing, BinderMaker maker, Options options, Templates templates) {
+  private static final Map<String, Maker> MADE = made();
+
+  /** Makes one document; empty if there is nothing to say on it. */
+  private interface Maker {
+    Optional<Made> make(Sheets sheets) throws ProblemsFound, IOException;
+  }
+
+  private static Map<String, Maker> made() {
+    Map<String, Maker> made = new LinkedHashMap<>();
+    made.put("binder", Sheets::binder);
+    made.put("stay", Sheets::stay);
+    made.put("notice", Sheets::notice);
+    return made;
+  }
+
+  /** Names of all documents. */
+  static Set<String> names() {
+    return MADE.keySet();
+  }
+
+  /** One document by its name; empty if there is nothing to say on it. */
+  Optional<Made> make(String name) throws ProblemsFound, IOException {
+    return MADE.get(name).make(this);
+  }
+
+  private Optional<Made> binder() {
+    Paper paper = options.paper();
+    Binder binder = maker.binder(paper, issuing.draft());
+    List<String> topics = binder.topics().stream().map(t -> topic(t, binder)).toList();
+    return Optional.of(new Made(templates.binder(binder, topics, issuing.effective()), paper));
+  }
+
+  private String topic(Topic topic, Binder binder) {
+    return issuing.marked(topic, templates.topic(topic, binder));
+  }
+
+  private Optional<Made> stay() throws ProblemsFound, IOException {
+    Profile trip = issuing.profile().onStay(options.stay());
+    BinderMaker filler = trip.maker(options.units());
+    return new StayPlanMaker(trip.rig(), trip.figures(), filler, Wording.english(options.units()))
+        .plan(options.paper(), issuing.draft())
+        .map(plan -> new Made(templates.sheet("stay", plan), options.paper()));
+  }
+
+  private Optional<Made> notice() {
+    return issuing
+        .comparison()
+        .map(
+            c ->
+                new Made(
+                    templates.sheet("notice", notice(c).notice(options.paper(), issuing.draft())),
+                    options.paper()));
+  }
+
+  private NoticeMaker notice(Comparison comparison) {
+    return new NoticeMaker(
+        issuing.profile().rig(),
+        maker,
+        Wording.english(options.units()),
+        comparison,
+        issuing.causes(templates));
+  }
+}
