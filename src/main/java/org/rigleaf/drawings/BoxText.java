@@ -120,7 +120,7 @@ record BoxText(String code, List<String> name, List<String> more) {
 
   private static List<String> cut(List<String> lines, double room, boolean bold) {
     String last = lines.get(MOST_LINES - 1);
-    while (width(last + "…", bold) > room) {
+    while (!last.isEmpty() && width(last + "…", bold) > room) {
       last = last.substring(0, last.offsetByCodePoints(last.length(), -1));
     }
     List<String> kept = new ArrayList<>(lines.subList(0, MOST_LINES - 1));

@@ -14,7 +14,7 @@ import org.rigleaf.drawings.Schematic.Box;
  * lane pushes down only what is under it. Lines that pass a column push its boxes apart.
  */
 final class Heights {
-  private static final double TOP = 4;
+  private static final double TOP = 6;
   private static final double BETWEEN_BOXES = 9;
   private static final double LINE_ROOM = 7;
   private static final double STRAIGHT_ROOM = 17;
@@ -24,6 +24,7 @@ final class Heights {
   private static final double APART = 4.5; // lines that come from two sides
   private static final double LINES_APART = 6; // lines side by side
   private static final double STEP = 1.5;
+  private static final int MOST_SLACK = 12;
 
   private final Nets nets;
   private final Map<String, BoxText> texts;
@@ -40,8 +41,9 @@ final class Heights {
 
   /** Sets the height of every box and every pin. */
   static Heights of(Nets nets, Map<String, BoxText> texts) {
-    for (int slack = 0; slack < 12; slack++) {
-      Heights heights = new Heights(nets, texts, slack);
+    Heights heights = new Heights(nets, texts, 0);
+    for (int slack = 0; slack < MOST_SLACK; slack++) {
+      heights = new Heights(nets, texts, slack);
       heights.stack();
       heights.spread();
       heights.ports();
@@ -50,7 +52,12 @@ final class Heights {
         return heights;
       }
     }
-    throw new IllegalStateException("no room for the lines of " + nets.boxes.get(0).id());
+    return heights;
+  }
+
+  /** True if two lines run into each other: the schematic is cut in parts. */
+  boolean crowded() {
+    return !clean;
   }
 
   double top(Box box) {

@@ -77,6 +77,6 @@ final class SchematicKey {
   private static void shut(Svg svg, double x, double y) {
     double middle = x + SAMPLE / 2;
     svg.line(x, y, x + SAMPLE, y, LineLooks.of(Line.AC, true));
-    svg.line(middle, y - Columns.ARROW, middle, y + Columns.ARROW, Svg.Look.line(2));
+    svg.line(middle, y - Ranks.ARROW, middle, y + Ranks.ARROW, Svg.Look.line(2.4));
   }
 }

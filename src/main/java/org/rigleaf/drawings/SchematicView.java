@@ -22,7 +22,7 @@ public final class SchematicView {
   private final Nets nets;
   private final Map<String, BoxText> texts = new HashMap<>();
   private final boolean letters; // lines of several kinds need one
-  private Columns columns;
+  private Ranks columns;
   private Heights heights;
   private List<Channel> channels;
 
@@ -42,7 +42,7 @@ public final class SchematicView {
   }
 
   private void lay(int[] tracks) {
-    columns = Columns.of(nets, tracks, letters);
+    columns = Ranks.of(nets, tracks, letters);
     nets.boxes.forEach(b -> texts.put(b.id(), BoxText.of(b, columns.width[b.rank()])));
     heights = Heights.of(nets, texts);
     channels = IntStream.rangeClosed(0, nets.ranks).mapToObj(c -> new Channel(nets, c)).toList();
@@ -62,8 +62,9 @@ public final class SchematicView {
 
   /** True if it stands on one page; if not, draw its {@link SchematicParts}. */
   static boolean fits(Schematic schematic, SchematicWords words) {
-    double high = new SchematicView(schematic).heights.bottom();
-    return high + KEY_GAP + new SchematicKey(schematic, words).height() <= Sheet.TALLEST;
+    SchematicView view = new SchematicView(schematic);
+    double high = view.heights.bottom() + KEY_GAP + new SchematicKey(schematic, words).height();
+    return high <= Sheet.TALLEST && !view.columns.cramped() && !view.heights.crowded();
   }
 
   private static List<CallOut> callOuts(Schematic schematic) {
@@ -120,7 +121,7 @@ public final class SchematicView {
     double out = Wires.outward(pin);
     arrow(svg, x, pin.y, out, 0);
     if (pin.net.first.shut()) {
-      bar(svg, x + Columns.BAR * out, pin.y, true);
+      bar(svg, x + Ranks.BAR * out, pin.y, true);
     }
     label(svg, x + 3 * out, pin.y - UNDER_ARROW, out, pin.words, false);
   }
@@ -133,8 +134,8 @@ public final class SchematicView {
 
   /** An arrow with its tip here, that comes from the side named by (dx, dy). */
   private static void arrow(Svg svg, double x, double y, double dx, double dy) {
-    double long_ = Columns.ARROW;
-    double half = Columns.ARROW / 2;
+    double long_ = Ranks.ARROW;
+    double half = Ranks.ARROW / 2;
     double footX = x + long_ * dx;
     double footY = y + long_ * dy;
     svg.polygon(
@@ -148,9 +149,9 @@ public final class SchematicView {
   }
 
   private static void bar(Svg svg, double x, double y, boolean upright) {
-    double dx = upright ? 0 : Columns.ARROW;
-    double dy = upright ? Columns.ARROW : 0;
-    svg.line(x - dx, y - dy, x + dx, y + dy, Look.line(2));
+    double dx = upright ? 0 : Ranks.ARROW;
+    double dy = upright ? Ranks.ARROW : 0;
+    svg.line(x - dx, y - dy, x + dx, y + dy, Look.line(2.4));
   }
 
   private void straight(Svg svg, Link link, SchematicWords words) {

@@ -18,7 +18,7 @@ final class Wires {
   final List<Joint> joints = new ArrayList<>();
   private final List<Piece> level = new ArrayList<>();
 
-  Wires(Net net, List<Channel> channels, Columns columns) {
+  Wires(Net net, List<Channel> channels, Ranks columns) {
     for (Channel channel : channels) {
       if (!net.in(channel.number).isEmpty()) {
         lay(net, channel, columns);
@@ -31,7 +31,7 @@ final class Wires {
     join();
   }
 
-  private void lay(Net net, Channel channel, Columns columns) {
+  private void lay(Net net, Channel channel, Ranks columns) {
     int c = channel.number;
     List<Pin> pins = net.in(c);
     int track = channel.track(net);

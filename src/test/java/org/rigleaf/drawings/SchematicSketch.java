@@ -33,7 +33,7 @@ final class SchematicSketch {
     for (Element g : sketch.svg.select("g[data-from]")) {
       List<LineString> pieces =
           g.select("line").stream()
-              .filter(l -> !l.attr("stroke-width").equals("2") || l.hasAttr("stroke-dasharray"))
+              .filter(l -> !l.attr("stroke-width").equals("2.4") || l.hasAttr("stroke-dasharray"))
               .map(SchematicSketch::line)
               .toList();
       runs.add(new Run(g.attr("data-from"), List.of(g.attr("data-to").split(" ")), pieces));
@@ -94,8 +94,7 @@ final class SchematicSketch {
     return runs.stream()
         .filter(r -> r.from().equals(from) && r.to().contains(to))
         .map(SchematicSketch::whole)
-        .anyMatch(
-            w -> w.distance(boxes.get(from)) < TOUCH && w.distance(boxes.get(to)) < TOUCH);
+        .anyMatch(w -> w.distance(boxes.get(from)) < TOUCH && w.distance(boxes.get(to)) < TOUCH);
   }
 
   /** All pieces as one geometry; fails if they fall apart. */
@@ -173,7 +172,8 @@ final class SchematicSketch {
     for (int i = 0; i < texts.size(); i++) {
       Element text = texts.get(i);
       Geometry ink = ink(text);
-      String own = text.closest("[data-box]") == null ? "" : text.closest("[data-box]").attr("data-box");
+      String own =
+          text.closest("[data-box]") == null ? "" : text.closest("[data-box]").attr("data-box");
       boxes.forEach(
           (id, box) -> {
             if (id.equals(own) ? !box.covers(ink) : box.intersects(ink)) {
@@ -193,7 +193,10 @@ final class SchematicSketch {
 
   private void inside(List<String> all) {
     for (double[] xy : sketch.corners()) {
-      if (xy[0] < 0.4 || xy[1] < 0.4 || xy[0] > sketch.wide() - 0.4 || xy[1] > sketch.high() - 0.4) {
+      if (xy[0] < 0.4
+          || xy[1] < 0.4
+          || xy[0] > sketch.wide() - 0.4
+          || xy[1] > sketch.high() - 0.4) {
         all.add("outside: " + xy[0] + " " + xy[1]);
       }
     }
@@ -208,8 +211,7 @@ final class SchematicSketch {
     return boxes.entrySet().stream()
         .filter(e -> Math.abs(e.getValue().getEnvelopeInternal().getMinX() - x) < 1)
         .sorted(
-            java.util.Comparator.comparingDouble(
-                e -> e.getValue().getEnvelopeInternal().getMinY()))
+            java.util.Comparator.comparingDouble(e -> e.getValue().getEnvelopeInternal().getMinY()))
         .map(Map.Entry::getKey)
         .toList();
   }

@@ -10,19 +10,22 @@ import org.rigleaf.drawings.Schematic.Box;
  * How wide columns and channels are. A channel holds, from left to right, what is written at its
  * left edge, its tracks, what is written at its right edge.
  */
-final class Columns {
+final class Ranks {
   static final double PITCH = 6;
   static final double ARROW = 5;
   static final double BAR = 10; // from the box to the bar of a shut link
   private static final double EDGE = 1;
+  private static final double APART = 12; // two boxes side by side
+  private static final double LEAST = 66; // a code and two letters
   private static final double STUB = 5;
   private static final double WORDS_EDGE = 4;
 
   final double[] left; // of each column
   final double[] width;
+  private boolean cramped;
   private final double[] tracksAt; // x of the first track of each channel
 
-  private Columns(int ranks) {
+  private Ranks(int ranks) {
     left = new double[ranks];
     width = new double[ranks];
     tracksAt = new double[ranks + 1];
@@ -34,14 +37,16 @@ final class Columns {
    * @param tracks how many each channel has
    * @param letters true if every net shows its letter
    */
-  static Columns of(Nets nets, int[] tracks, boolean letters) {
-    Columns columns = new Columns(nets.ranks);
+  static Ranks of(Nets nets, int[] tracks, boolean letters) {
+    Ranks columns = new Ranks(nets.ranks);
     double[] before = new double[nets.ranks + 1];
     double[] after = new double[nets.ranks + 1];
     for (int c = 0; c <= nets.ranks; c++) {
       int channel = c;
       before[c] = zone(nets, p -> p.leftOf(channel), letters);
       after[c] = zone(nets, p -> p.rightOf(channel), letters);
+      boolean between = c > 0 && c < nets.ranks;
+      after[c] += between ? Math.max(0, APART - before[c] - after[c] - room(tracks[c])) : 0;
     }
     double channels =
         Arrays.stream(before).sum()
@@ -95,7 +100,9 @@ final class Columns {
       most[rank] = Math.max(most[rank], BoxText.most(box));
     }
     for (int r = 0; r < width.length; r++) {
-      width[r] = Math.min(width[r], free / width.length);
+      double fair = Math.max(LEAST, free / width.length);
+      cramped |= width[r] > fair;
+      width[r] = Math.min(width[r], fair);
     }
     double spare = free - Arrays.stream(width).sum();
     while (spare >= 1) {
@@ -110,6 +117,11 @@ final class Columns {
       width[least]++;
       spare--;
     }
+  }
+
+  /** True if a word had to be broken or the page is too narrow: the schematic is cut in parts. */
+  boolean cramped() {
+    return cramped;
   }
 
   double right(int rank) {
