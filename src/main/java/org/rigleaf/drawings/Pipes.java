@@ -20,6 +20,8 @@ import org.rigleaf.rig.Rig;
 /** A net of pipes in the making: every box goes below the last one of its column. */
 final class Pipes {
   private static final int LONGEST_NAME = 60;
+  private static final int CODED = 11; // letters to a line beside a code
+  private static final int PLAIN = 16;
 
   private final Rig rig;
   final PipeWords words;
@@ -63,10 +65,18 @@ final class Pipes {
     List<String> all =
         Stream.concat(Stream.of(name), Arrays.stream(lines)).filter(l -> !l.isBlank()).toList();
     String code = rig.codes().getOrDefault(gear, "");
-    int lane = lanes.merge(column, 1, Integer::sum) - 1;
+    int lane = lanes.getOrDefault(column, 0);
+    lanes.put(column, lane + tall(all, !code.isEmpty()));
     String known = code.isEmpty() ? "" : gear;
     boxes.put(id, new Box(id, known, code, all, shape, column, lane));
     return id;
+  }
+
+  /** Lanes that a box of these words fills, about: a lane holds three lines. */
+  private static int tall(List<String> words, boolean coded) {
+    int wide = coded ? CODED : PLAIN;
+    int lines = words.stream().mapToInt(w -> (w.length() + wide - 1) / wide).sum();
+    return Math.max(1, (lines + 1) / 3);
   }
 
   /** Starts the next box of a column no higher than the lowest box of another. */

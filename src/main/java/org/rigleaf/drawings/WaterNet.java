@@ -26,6 +26,7 @@ public final class WaterNet {
   static final int PIPES = 2;
   private static final int IN = 0;
   private static final int TANK = 1;
+  private static final int LONGEST = 12; // of the name of a position, in a box
   private static final String INLET = "water.city-inlet";
   private static final String FILL = "water.fill";
   private static final String VALVE = "water.fill.valve";
@@ -137,7 +138,10 @@ public final class WaterNet {
   }
 
   private String points(String phrase, Optional<String> position) {
-    return words.say(phrase, Map.of("position", words.orBlank(position)));
+    boolean longer = position.filter(p -> p.length() > LONGEST).isPresent();
+    return longer
+        ? words.say("handles-below")
+        : words.say(phrase, Map.of("position", words.orBlank(position)));
   }
 
   private boolean winter() {

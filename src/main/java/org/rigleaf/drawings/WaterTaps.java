@@ -1,7 +1,5 @@
 package org.rigleaf.drawings;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -20,8 +18,7 @@ final class WaterTaps {
   private static final String HEATER = "water.heater";
   private static final String BYPASS = "water.heater.bypass";
   private static final int TAPS = 3;
-  private static final int LONGEST = 40; // of a piece of what the keeper says of handles
-  private static final int MOST_PIECES = 2;
+  private static final int LONGEST = 24; // of what the keeper says of handles, in a box
   private static final Set<Waste.ToiletKind> FLUSHED =
       Set.of(
           Waste.ToiletKind.GRAVITY_FLUSH,
@@ -76,23 +73,21 @@ final class WaterTaps {
   }
 
   private void bypass(Water.Bypass bypass) {
-    List<String> lines =
-        new ArrayList<>(List.of(words.say(winter ? "past-heater" : "through-heater")));
-    lines.addAll(handles(winter ? bypass.winter() : bypass.normal()));
-    pipes.gear(BYPASS, Shape.SWITCH, WaterNet.PIPES, lines.toArray(String[]::new));
+    pipes.gear(
+        BYPASS,
+        Shape.SWITCH,
+        WaterNet.PIPES,
+        words.say(winter ? "past-heater" : "through-heater"),
+        handles(winter ? bypass.winter() : bypass.normal()));
     pipes.open(COLD, BYPASS, Line.COLD);
     pipes.link(BYPASS, HOT, Line.HOT, !winter);
   }
 
   /** How the handles stand, a line to fill in, or where it is written if it is long. */
-  private List<String> handles(Optional<String> position) {
-    if (position.isEmpty()) {
-      return List.of(words.say("handles-blank"));
-    }
-    List<String> pieces = Arrays.asList(position.get().split(", "));
-    boolean fits =
-        pieces.size() <= MOST_PIECES && pieces.stream().allMatch(p -> p.length() <= LONGEST);
-    return fits ? pieces : List.of(words.say("handles-below"));
+  private String handles(Optional<String> position) {
+    return position.isEmpty()
+        ? words.say("handles-blank")
+        : position.filter(p -> p.length() <= LONGEST).orElseGet(() -> words.say("handles-below"));
   }
 
   // ---- what takes water
