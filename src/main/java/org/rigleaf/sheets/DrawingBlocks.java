@@ -13,9 +13,11 @@ import org.rigleaf.rig.Rig;
 final class DrawingBlocks {
   private final Rig rig;
   private final PlaceBlocks places;
+  private final NetBlocks nets;
   private final Map<String, String> names; // of the gear, by id
 
-  DrawingBlocks(Rig rig, Guide guide, PlaceBlocks places) {
+  DrawingBlocks(Rig rig, Guide guide, PlaceBlocks places, NetBlocks nets) {
+    this.nets = nets;
     this.rig = rig;
     this.places = places;
     this.names = new HashMap<>();
@@ -26,6 +28,9 @@ final class DrawingBlocks {
   List<Block> blocks(Show.Drawing show) {
     return switch (show.of()) {
       case "plan" -> List.of(plan(show.title()));
+      case "mains" -> nets.mains(show.title());
+      case "battery" -> nets.battery(show.title());
+      case "bank" -> nets.bank(show.title());
       default -> throw new IllegalStateException("no drawing of '" + show.of() + "'");
     };
   }
