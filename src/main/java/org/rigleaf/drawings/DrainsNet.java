@@ -15,10 +15,9 @@ import org.rigleaf.rig.Water;
 /** The way of used water from drain and toilet through tanks and handles to the outlet. */
 public final class DrainsNet {
   private static final int DRAINS = 0;
-  private static final int TRAPS = 1;
-  private static final int TANKS = 2;
-  private static final int HANDLES = 3;
-  private static final int OUT = 4;
+  private static final int TANKS = 1;
+  private static final int HANDLES = 2;
+  private static final int OUT = 3;
   private static final String OUTLET = "waste.outlet";
   private static final String MACERATOR = "waste.macerator";
   private static final Set<Waste.ToiletKind> CARRIED =
@@ -32,15 +31,15 @@ public final class DrainsNet {
   private final Pipes pipes;
   private String out = "";
 
-  private DrainsNet(Rig rig, PipeWords words) {
+  private DrainsNet(Rig rig, NetWords words) {
     this.rig = rig;
     this.waste = rig.waste();
-    this.words = words;
-    this.pipes = new Pipes(rig, words);
+    this.words = new PipeWords(words);
+    this.pipes = new Pipes(rig, this.words);
   }
 
   /** The net; empty if the rig has no tank for used water. */
-  public static Optional<Schematic> of(Rig rig, PipeWords words) {
+  public static Optional<Schematic> of(Rig rig, NetWords words) {
     boolean there = rig.waste().black().isPresent() || !rig.waste().gray().isEmpty();
     return there ? Optional.of(new DrainsNet(rig, words).draw()) : Optional.empty();
   }
@@ -60,7 +59,7 @@ public final class DrainsNet {
   /** Whatever lets the waste out: outlet, pump, or a place that nobody told. */
   private void outlet() {
     if (waste.outlet().isPresent()) {
-      out = pipes.gear(OUTLET, Shape.LOAD, OUT, words.say("capped"));
+      out = pipes.gear(OUTLET, Shape.DEVICE, OUT, words.say("capped"));
     }
     if (waste.macerator().isPresent()) {
       pipes.gear(MACERATOR, Shape.DEVICE, OUT);
@@ -69,7 +68,7 @@ public final class DrainsNet {
       }
     }
     if (out.isEmpty()) {
-      out = waste.macerator().isPresent() ? MACERATOR : pipes.thing("no-outlet", Shape.LOAD, OUT);
+      out = waste.macerator().isPresent() ? MACERATOR : pipes.thing("no-outlet", Shape.DEVICE, OUT);
     }
   }
 
@@ -120,7 +119,7 @@ public final class DrainsNet {
     List<Gear> through = waste.traps().stream().filter(t -> on(t, drain)).toList();
     for (Gear trap : through) {
       if (!pipes.has(trap.id())) {
-        pipes.gear(trap.id(), Shape.DEVICE, TRAPS);
+        pipes.gear(trap.id(), Shape.DEVICE, DRAINS);
       }
       pipes.open(from, trap.id(), Line.WASTE);
       pipes.open(trap.id(), tank, Line.WASTE);
@@ -155,8 +154,7 @@ public final class DrainsNet {
   }
 
   private void trap(Gear trap) {
-    pipes.below(TRAPS, TANKS);
-    pipes.gear(trap.id(), Shape.DEVICE, TRAPS);
+    pipes.gear(trap.id(), Shape.DEVICE, DRAINS);
   }
 
   /** A machine drains into the one gray tank; into which of several, nobody says. */

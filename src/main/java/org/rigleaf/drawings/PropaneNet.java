@@ -16,8 +16,7 @@ public final class PropaneNet {
   private static final int HELD = 0;
   private static final int VALVES = 1;
   private static final int REGULATOR = 2;
-  private static final int SHUT_OFF = 3;
-  private static final int BURNS = 4;
+  private static final int BURNS = 3;
   private static final String REGULATED = "regulator";
 
   private final Rig rig;
@@ -26,15 +25,15 @@ public final class PropaneNet {
   private final Pipes pipes;
   private String from = REGULATED;
 
-  private PropaneNet(Rig rig, Propane propane, PipeWords words) {
+  private PropaneNet(Rig rig, Propane propane, NetWords words) {
     this.rig = rig;
     this.propane = propane;
-    this.words = words;
-    this.pipes = new Pipes(rig, words);
+    this.words = new PipeWords(words);
+    this.pipes = new Pipes(rig, this.words);
   }
 
   /** The net; empty if nobody says that the rig has propane. */
-  public static Optional<Schematic> of(Rig rig, PipeWords words) {
+  public static Optional<Schematic> of(Rig rig, NetWords words) {
     return rig.propane().map(p -> new PropaneNet(rig, p, words).draw());
   }
 
@@ -47,7 +46,7 @@ public final class PropaneNet {
       pipes.open("no-container", REGULATED, Line.PROPANE);
     }
     if (propane.shutOff().isPresent()) {
-      from = pipes.gear("propane.shut-off", Shape.SWITCH, SHUT_OFF, words.say("shuts-all"));
+      from = pipes.gear("propane.shut-off", Shape.SWITCH, REGULATOR, words.say("shuts-all"));
       pipes.open(REGULATED, from, Line.PROPANE);
     }
     burners();

@@ -1,8 +1,10 @@
 package org.rigleaf.drawings;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.rigleaf.drawings.Schematic.Line;
 import org.rigleaf.drawings.Schematic.Shape;
 import org.rigleaf.rig.Rig;
@@ -43,12 +45,12 @@ public final class WaterNet {
   private final boolean city;
   private final boolean ported; // the filler is a port on the fill valve
 
-  private WaterNet(Rig rig, PipeWords words, State state) {
+  private WaterNet(Rig rig, NetWords words, State state) {
     this.rig = rig;
     this.water = rig.water();
     this.state = state;
-    this.words = words;
-    this.pipes = new Pipes(rig, words);
+    this.words = new PipeWords(words);
+    this.pipes = new Pipes(rig, this.words);
     this.valve = water.fill().flatMap(Water.Fill::valve);
     this.city = water.cityInlet().isPresent();
     this.ported = valve.isPresent() && (pressure() || !city);
@@ -62,8 +64,11 @@ public final class WaterNet {
         .isPresent();
   }
 
-  /** The net in this state; empty if the rig has no such state. */
-  public static Optional<Schematic> of(Rig rig, PipeWords words, State state) {
+  /**
+   * The net in this state, machines and drains in a drawing of their own where they are many; none
+   * if the rig has no such state.
+   */
+  public static List<Schematic> of(Rig rig, NetWords words, State state) {
     Water water = rig.water();
     boolean plumbed =
         water.fresh().isPresent() || water.fill().isPresent() || water.cityInlet().isPresent();
@@ -73,10 +78,10 @@ public final class WaterNet {
           case FILL -> water.fill().flatMap(Water.Fill::valve).isPresent();
           case WINTER -> plumbed && water.pump().isPresent();
         };
-    return there ? Optional.of(new WaterNet(rig, words, state).draw()) : Optional.empty();
+    return there ? new WaterNet(rig, words, state).draw() : List.of();
   }
 
-  private Schematic draw() {
+  private List<Schematic> draw() {
     String first = water.filter().isPresent() ? "water.filter" : WaterTaps.COLD;
     if (state != State.WINTER && (city || ported)) {
       tap();
@@ -87,9 +92,13 @@ public final class WaterNet {
       tank(first);
     }
     water.filter().ifPresent(this::filter);
-    new WaterTaps(rig, pipes, state).draw();
+    WaterTaps taps = new WaterTaps(rig, pipes, winter());
+    taps.draw();
     String alt = "water-alt-" + state.name().toLowerCase(Locale.ROOT);
-    return pipes.schematic(words.say(alt, Map.of("rig", Pipes.shortName(rig))));
+    Schematic whole = pipes.schematic(words.say(alt, Map.of("rig", Pipes.shortName(rig))));
+    return Stream.concat(
+            Stream.of(whole), state == State.FILL ? Stream.empty() : taps.apart().stream())
+        .toList();
   }
 
   // ---- what comes in

@@ -2,6 +2,7 @@ package org.rigleaf.drawings;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.rigleaf.drawings.Schematic.Line;
@@ -18,6 +19,7 @@ final class WaterTaps {
   private static final String HEATER = "water.heater";
   private static final String BYPASS = "water.heater.bypass";
   private static final int TAPS = 3;
+  private static final int MOST_LOW_POINTS = 2; // beside the taps
   private static final int LONGEST = 24; // of what the keeper says of handles, in a box
   private static final Set<Waste.ToiletKind> FLUSHED =
       Set.of(
@@ -34,12 +36,12 @@ final class WaterTaps {
   private final PipeWords words;
   private final boolean winter;
 
-  WaterTaps(Rig rig, Pipes pipes, WaterNet.State state) {
+  WaterTaps(Rig rig, Pipes pipes, boolean winter) {
     this.rig = rig;
     this.water = rig.water();
     this.pipes = pipes;
     this.words = pipes.words;
-    this.winter = state == WaterNet.State.WINTER;
+    this.winter = winter;
   }
 
   void draw() {
@@ -51,8 +53,33 @@ final class WaterTaps {
         .toilet()
         .filter(t -> t.kind().filter(FLUSHED::contains).isPresent())
         .ifPresent(t -> load("waste.toilet", false));
-    water.appliances().forEach(this::appliance);
-    water.winterizing().map(Water.Winterizing::lowPoints).orElse(List.of()).forEach(this::lowPoint);
+    if (!many()) {
+      lowPoints().forEach(d -> lowPoint(pipes, d, TAPS));
+    }
+  }
+
+  private List<Gear> lowPoints() {
+    return water.winterizing().map(Water.Winterizing::lowPoints).orElse(List.of());
+  }
+
+  private boolean many() {
+    return !water.appliances().isEmpty() || lowPoints().size() > MOST_LOW_POINTS;
+  }
+
+  /** Machines and drains in a drawing of their own, where they would not fit beside the taps. */
+  Optional<Schematic> apart() {
+    if (!many()) {
+      return Optional.empty();
+    }
+    Pipes apart = new Pipes(rig, words);
+    apart.thing(COLD, Shape.DEVICE, 0);
+    if (water.heater().isPresent() && lowPoints().stream().anyMatch(this::hot)) {
+      apart.thing(HOT, Shape.DEVICE, 0);
+    }
+    water.appliances().forEach(a -> appliance(apart, a));
+    lowPoints().forEach(d -> lowPoint(apart, d, 1));
+    String alt = words.say("machines-alt", Map.of("rig", Pipes.shortName(rig)));
+    return Optional.of(apart.schematic(alt));
   }
 
   // ---- hot water
@@ -117,32 +144,35 @@ final class WaterTaps {
   }
 
   /** Whether a washer takes hot water too, nobody says. */
-  private void appliance(Water.Appliance appliance) {
-    String id = appliance.gear().id();
+  private void appliance(Pipes apart, Water.Appliance appliance) {
     boolean cold = appliance.kind().filter(COLD_ONLY::contains).isPresent();
     String hot = cold || water.heater().isEmpty() ? "" : words.say("hot-not-told");
-    appliance
-        .shutOff()
-        .ifPresent(
-            v ->
-                pipes.gear(v.id(), Shape.SWITCH, TAPS, words.say(winter ? "shut" : "open-to-use")));
-    pipes.gear(
-        id, Shape.LOAD, TAPS, hot, appliance.shutOff().isPresent() ? "" : words.say("no-shut-off"));
-    String from = appliance.shutOff().map(Gear::id).orElse(COLD);
-    if (!from.equals(COLD)) {
-      pipes.open(COLD, from, Line.COLD);
+    String machine = appliance.gear().id();
+    if (appliance.shutOff().isEmpty()) {
+      apart.gear(machine, Shape.LOAD, 1, hot, words.say("no-shut-off"));
+      apart.open(COLD, machine, Line.COLD);
+      return;
     }
-    pipes.link(from, id, Line.COLD, winter && !from.equals(COLD));
+    String valve = appliance.shutOff().get().id();
+    apart.below(2, 1);
+    apart.gear(valve, Shape.SWITCH, 1, words.say(winter ? "shut" : "open-to-use"));
+    apart.gear(machine, Shape.LOAD, 2, hot);
+    apart.open(COLD, valve, Line.COLD);
+    apart.link(valve, machine, Line.COLD, winter);
+  }
+
+  private boolean hot(Gear drain) {
+    String name = words.name(drain.id()).toLowerCase(Locale.ROOT);
+    return name.contains("hot") && !name.contains("cold") && water.heater().isPresent();
   }
 
   /** A drain whose name says neither cold nor hot is on no pipe that anybody told. */
-  private void lowPoint(Gear drain) {
-    pipes.gear(drain.id(), Shape.SWITCH, TAPS, words.say("shut"));
-    String name = words.name(drain.id()).toLowerCase(Locale.ROOT);
-    if (name.contains("cold")) {
-      pipes.shut(COLD, drain.id(), Line.COLD);
-    } else if (name.contains("hot") && water.heater().isPresent()) {
-      pipes.shut(HOT, drain.id(), Line.HOT);
+  private void lowPoint(Pipes on, Gear drain, int column) {
+    on.gear(drain.id(), Shape.SWITCH, column, words.say("shut"));
+    if (hot(drain)) {
+      on.shut(HOT, drain.id(), Line.HOT);
+    } else if (words.name(drain.id()).toLowerCase(Locale.ROOT).contains("cold")) {
+      on.shut(COLD, drain.id(), Line.COLD);
     }
   }
 }

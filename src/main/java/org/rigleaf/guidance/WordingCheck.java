@@ -18,7 +18,16 @@ final class WordingCheck {
 
   /** What the sheets can draw of the rig itself. */
   static final Set<String> DRAWINGS =
-      Set.of("plan", "water-use", "water-fill", "water-winter", "drains", "propane");
+      Set.of(
+          "plan",
+          "mains",
+          "battery",
+          "bank",
+          "water-use",
+          "water-fill",
+          "water-winter",
+          "drains",
+          "propane");
 
   final Problems problems = new Problems();
   final Set<String> traits = Traits.possible();

@@ -58,7 +58,8 @@ public final class BinderMaker {
     this.numbers = new NumberBlocks(figures, wording, labels);
     this.places = new PlaceBlocks(rig, wording, guide);
     this.plots = new PlotBlocks(rig, figures, wording, labels, tables, guide.filler());
-    this.drawings = new DrawingBlocks(rig, wording, guide, places);
+    this.drawings =
+        new DrawingBlocks(rig, guide, places, new NetBlocks(rig, figures, guide, wording));
   }
 
   /**

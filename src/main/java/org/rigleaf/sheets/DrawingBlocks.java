@@ -8,20 +8,21 @@ import org.rigleaf.drawings.PlanView;
 import org.rigleaf.drawings.WaterNet;
 import org.rigleaf.guidance.Guide;
 import org.rigleaf.guidance.Show;
-import org.rigleaf.guidance.Wording;
 import org.rigleaf.rig.Rig;
 
 /** Drawings of the rig; one that has nothing to show is not printed. */
 final class DrawingBlocks {
   private final Rig rig;
   private final PlaceBlocks places;
+  private final NetBlocks nets;
   private final Map<String, String> names; // of the gear, by id
   private final PipeBlocks pipes;
 
-  DrawingBlocks(Rig rig, Wording wording, Guide guide, PlaceBlocks places) {
+  DrawingBlocks(Rig rig, Guide guide, PlaceBlocks places, NetBlocks nets) {
+    this.nets = nets;
     this.rig = rig;
     this.places = places;
-    this.pipes = new PipeBlocks(rig, wording, guide, places);
+    this.pipes = new PipeBlocks(rig, nets, places);
     this.names = new HashMap<>();
     rig.gear().forEach(g -> names.put(g.id(), guide.places().name(g.id())));
   }
@@ -30,11 +31,14 @@ final class DrawingBlocks {
   List<Block> blocks(Show.Drawing show) {
     return switch (show.of()) {
       case "plan" -> List.of(plan(show.title()));
-      case "water-use" -> pipes.blocks(show.title(), pipes.water(WaterNet.State.USE), true);
-      case "water-fill" -> pipes.blocks(show.title(), pipes.water(WaterNet.State.FILL), false);
-      case "water-winter" -> pipes.blocks(show.title(), pipes.water(WaterNet.State.WINTER), false);
-      case "drains" -> pipes.blocks(show.title(), pipes.drains(), true);
-      case "propane" -> pipes.blocks(show.title(), pipes.propane(), true);
+      case "water-use" -> pipes.water(show.title(), WaterNet.State.USE);
+      case "water-fill" -> pipes.water(show.title(), WaterNet.State.FILL);
+      case "water-winter" -> pipes.water(show.title(), WaterNet.State.WINTER);
+      case "drains" -> pipes.drains(show.title());
+      case "propane" -> pipes.propane(show.title());
+      case "mains" -> nets.mains(show.title());
+      case "battery" -> nets.battery(show.title());
+      case "bank" -> nets.bank(show.title());
       default -> throw new IllegalStateException("no drawing of '" + show.of() + "'");
     };
   }
