@@ -89,6 +89,22 @@ final class Pipes {
     return name.length() > LONGEST_NAME ? name.substring(0, LONGEST_NAME - 1) + "…" : name;
   }
 
+  /** Words in pieces no longer than that, as far as no word is. */
+  static List<String> pieces(String text, int longest) {
+    List<String> pieces = new ArrayList<>();
+    String piece = "";
+    for (String word : text.strip().split("\\s+")) {
+      String longer = piece.isEmpty() ? word : piece + " " + word;
+      if (longer.length() > longest && !piece.isEmpty()) {
+        pieces.add(piece);
+        longer = word;
+      }
+      piece = longer;
+    }
+    pieces.add(piece);
+    return pieces;
+  }
+
   /** A measure of the profile; nothing if nobody said. */
   String fact(String path) {
     return Optional.ofNullable(rig.facts().get(path)).map(words::amount).orElse("");

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.rigleaf.drawings.Schematic.Line;
 import org.rigleaf.drawings.Schematic.Shape;
 import org.rigleaf.rig.Gear;
@@ -19,8 +20,8 @@ final class WaterTaps {
   private static final String HEATER = "water.heater";
   private static final String BYPASS = "water.heater.bypass";
   private static final int TAPS = 3;
-  private static final int MOST_LOW_POINTS = 2; // beside the taps
-  private static final int LONGEST = 24; // of what the keeper says of handles, in a box
+  private static final int LONGEST = 15; // of a piece of what the keeper says of handles
+  private static final int MOST_PIECES = 2; // in a box
   private static final Set<Waste.ToiletKind> FLUSHED =
       Set.of(
           Waste.ToiletKind.GRAVITY_FLUSH,
@@ -63,7 +64,7 @@ final class WaterTaps {
   }
 
   private boolean many() {
-    return !water.appliances().isEmpty() || lowPoints().size() > MOST_LOW_POINTS;
+    return !water.appliances().isEmpty() || lowPoints().size() > 1;
   }
 
   /** Machines and drains in a drawing of their own, where they would not fit beside the taps. */
@@ -100,21 +101,26 @@ final class WaterTaps {
   }
 
   private void bypass(Water.Bypass bypass) {
+    String leads = words.say(winter ? "past-heater" : "through-heater");
+    List<String> handles = handles(winter ? bypass.winter() : bypass.normal());
     pipes.gear(
         BYPASS,
         Shape.SWITCH,
         WaterNet.PIPES,
-        words.say(winter ? "past-heater" : "through-heater"),
-        handles(winter ? bypass.winter() : bypass.normal()));
+        Stream.concat(Stream.of(leads), handles.stream()).toArray(String[]::new));
     pipes.open(COLD, BYPASS, Line.COLD);
     pipes.link(BYPASS, HOT, Line.HOT, !winter);
   }
 
   /** How the handles stand, a line to fill in, or where it is written if it is long. */
-  private String handles(Optional<String> position) {
-    return position.isEmpty()
-        ? words.say("handles-blank")
-        : position.filter(p -> p.length() <= LONGEST).orElseGet(() -> words.say("handles-below"));
+  private List<String> handles(Optional<String> position) {
+    if (position.isEmpty()) {
+      return List.of(words.say("handles-blank"));
+    }
+    List<String> pieces = Pipes.pieces(position.get(), LONGEST);
+    boolean fits =
+        pieces.size() <= MOST_PIECES && pieces.stream().allMatch(p -> p.length() <= LONGEST);
+    return fits ? pieces : List.of(words.say("handles-below"));
   }
 
   // ---- what takes water
