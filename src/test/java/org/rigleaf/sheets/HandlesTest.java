@@ -40,7 +40,6 @@ class HandlesTest {
   private static List<String> box(List<Topic> topics, String title, String id) {
     DrawingBlock drawing =
         topics.stream()
-            .filter(t -> t.id().equals("water-map"))
             .flatMap(t -> t.blocks().stream())
             .filter(b -> b instanceof DrawingBlock d && d.title().equals(title))
             .map(DrawingBlock.class::cast)
