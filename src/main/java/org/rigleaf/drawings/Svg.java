@@ -59,6 +59,21 @@ final class Svg {
     return this;
   }
 
+  /** A group that says what it stands for, in pairs of name and value. */
+  Svg openGroup(String... data) {
+    out.append("<g");
+    for (int i = 0; i < data.length; i += 2) {
+      out.append(" data-" + data[i] + "=\"" + escape(data[i + 1]) + "\"");
+    }
+    out.append(">\n");
+    return this;
+  }
+
+  Svg closeGroup() {
+    out.append("</g>\n");
+    return this;
+  }
+
   Svg closeCallOut() {
     out.append("</g>\n");
     return this;

@@ -60,7 +60,7 @@ public final class BinderMaker {
     this.places = new PlaceBlocks(rig, wording, guide);
     this.plots = new PlotBlocks(rig, figures, wording, labels, tables, guide.filler());
     this.photos = new PhotoBlocks(rig, wording, guide);
-    this.drawings = new DrawingBlocks(rig, wording, guide, places);
+    this.drawings = new DrawingBlocks(rig, figures, wording, guide, places);
   }
 
   /**

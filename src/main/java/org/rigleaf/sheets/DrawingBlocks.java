@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import org.rigleaf.drawings.Drawing;
 import org.rigleaf.drawings.PlanView;
+import org.rigleaf.drawings.WaterNet;
+import org.rigleaf.figures.Figures;
 import org.rigleaf.guidance.Guide;
 import org.rigleaf.guidance.Show;
 import org.rigleaf.guidance.Wording;
@@ -15,12 +17,16 @@ final class DrawingBlocks {
   private final Rig rig;
   private final PlaceBlocks places;
   private final FaceBlocks faces;
+  private final NetBlocks nets;
   private final Map<String, String> names; // of the gear, by id
+  private final PipeBlocks pipes;
 
-  DrawingBlocks(Rig rig, Wording wording, Guide guide, PlaceBlocks places) {
+  DrawingBlocks(Rig rig, Figures figures, Wording wording, Guide guide, PlaceBlocks places) {
     this.rig = rig;
     this.places = places;
     this.faces = new FaceBlocks(rig, wording, guide);
+    this.nets = new NetBlocks(rig, figures, guide, wording);
+    this.pipes = new PipeBlocks(rig, nets, places);
     this.names = new HashMap<>();
     rig.gear().forEach(g -> names.put(g.id(), guide.places().name(g.id())));
   }
@@ -32,6 +38,14 @@ final class DrawingBlocks {
       case "breakers" -> faces.breakers(show.title());
       case "fuses" -> faces.fuses(show.title());
       case "monitor" -> faces.monitor(show.title());
+      case "water-use" -> pipes.water(show.title(), WaterNet.State.USE);
+      case "water-fill" -> pipes.water(show.title(), WaterNet.State.FILL);
+      case "water-winter" -> pipes.water(show.title(), WaterNet.State.WINTER);
+      case "drains" -> pipes.drains(show.title());
+      case "propane" -> pipes.propane(show.title());
+      case "mains" -> nets.mains(show.title());
+      case "battery" -> nets.battery(show.title());
+      case "bank" -> nets.bank(show.title());
       default -> throw new IllegalStateException("no drawing of '" + show.of() + "'");
     };
   }
