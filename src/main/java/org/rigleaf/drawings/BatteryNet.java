@@ -110,7 +110,7 @@ public final class BatteryNet {
                     words.phrase(
                         "net-panels",
                         Map.of("count", String.valueOf((int) s.panels().value()), "each", e)));
-    return Stream.of(panels, s.controller().map(c -> words.phrase("net-" + c.text())));
+    return Stream.of(panels);
   }
 
   private void charger(String id, Shape shape, Stream<Optional<String>> lines) {

@@ -40,7 +40,7 @@ record BoxText(String code, List<String> name, List<String> more) {
   /** The width in which none of its words is broken. */
   static double least(Schematic.Box box) {
     double word = words(box, w -> Arrays.stream(w.split(" ")));
-    return left(box.code()) + Math.min(LONGEST, word) + EDGE;
+    return Math.ceil(left(box.code()) + Math.min(LONGEST, word) + EDGE); // or the last letter wraps
   }
 
   /** The width in which every line stands whole. */
