@@ -15,6 +15,8 @@ import org.rigleaf.sheets.NoticeMaker;
 import org.rigleaf.sheets.Paper;
 import org.rigleaf.sheets.StayPlanMaker;
 import org.rigleaf.sheets.Topic;
+import org.rigleaf.sheets.WalkThrough;
+import org.rigleaf.sheets.WalkThroughMaker;
 import org.rigleaf.source.ProblemsFound;
 
 /** The documents that exist, by the name of their files. */
@@ -31,6 +33,7 @@ record Sheets(Issuing issuing, BinderMaker maker, Options options, Templates tem
     made.put("binder", Sheets::binder);
     made.put("stay", Sheets::stay);
     made.put("notice", Sheets::notice);
+    made.put("walk-through", Sheets::walkThrough);
     return made;
   }
 
@@ -71,6 +74,13 @@ record Sheets(Issuing issuing, BinderMaker maker, Options options, Templates tem
                 new Made(
                     templates.sheet("notice", notice(c).notice(options.paper(), issuing.draft())),
                     options.paper()));
+  }
+
+  private Optional<Made> walkThrough() {
+    WalkThrough walk =
+        new WalkThroughMaker(issuing.profile().rig(), maker, Wording.english(options.units()))
+            .walk(options.paper(), issuing.draft());
+    return Optional.of(new Made(templates.sheet("walk-through", walk), options.paper()));
   }
 
   private NoticeMaker notice(Comparison comparison) {
