@@ -27,20 +27,20 @@ tr { page-break-inside: avoid; }
 .hours td b { font-size: 10pt; }
 <#-- the walk-through: where on the left, what to say, show and ask on the right -->
 .rain { border: 0.75pt solid #000; padding: 4pt 8pt; margin: 8pt 0; page-break-inside: avoid; }
-.stop { float: none; width: auto; page-break-inside: avoid; padding-bottom: 8pt; }
-.stop-head { border-top: 1.5pt solid #000; padding: 4pt 0; position: relative; -fs-page-break-min-height: 0; }
-.stop-n { display: inline-block; width: 28pt; font-size: 20pt; }
-.stop-time { position: absolute; right: 0; top: 4pt; font-weight: 400; }
+.stop { float: none; width: auto; page-break-inside: avoid; padding-bottom: 4pt; }
+.stop-head { border-top: 1.5pt solid #000; padding: 3pt 0; position: relative; -fs-page-break-min-height: 0; }
+.stop-n { display: inline-block; width: 28pt; font-size: 17pt; }
+.stop-time { position: absolute; right: 0; top: 3pt; font-weight: 400; font-size: 10pt; }
 .stop-body { overflow: hidden; }
 .stop p + p { font-weight: 400; }
-.things { float: left; width: 34%; }
-.things p { font-size: 10pt; line-height: 13pt; padding-bottom: 3pt; }
-.telling { float: right; width: 63%; }
-.telling p { position: relative; padding: 0 0 3pt 64pt; }
-.telling p > b { position: absolute; left: 0; top: 0; width: 60pt; }
-.ask .tick { left: auto; right: 0; top: 3pt; }
-.telling .ask { padding-right: 16pt; }
-.telling .initials { text-align: right; font-size: 10pt; padding-left: 0; }
-.initials .blank { width: 60pt; }
+.things { float: left; width: 30%; }
+.things p { font-size: 10pt; line-height: 12pt; padding-bottom: 3pt; }
+.things .code { font-size: 10pt; }
+.telling { float: right; width: 68%; }
+.telling p { position: relative; padding: 0 72pt 2pt 40pt; line-height: 14.5pt; }
+.telling p > b { position: absolute; left: 0; top: 0; width: 34pt; }
+.telling .say, .telling .show { padding-right: 0; }
+.initials { display: block; position: absolute; right: 0; bottom: 2pt; width: 64pt; text-align: right; }
+.initials .tick { left: 0; top: 2pt; }
+.initials .blank { width: 46pt; }
 .damage, .sign { page-break-inside: avoid; }
-.remember { border: 3pt solid #000; padding: 8pt 12pt; margin: 4pt 0 8pt; }

@@ -7,7 +7,7 @@ import org.rigleaf.rig.Rig;
 public final class DamagePlan {
   private static final double HEAD = 24;
   private static final double FOOT = 20;
-  private static final double TALLEST = 300;
+  private static final double TALLEST = 230;
   private static final double BROADEST = 200;
   private static final double WORDS = 11;
 

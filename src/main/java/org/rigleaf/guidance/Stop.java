@@ -8,6 +8,7 @@ import java.util.List;
  * @param number in the order of the walk
  * @param first one of those that come before the walk
  * @param inside whether it is inside the rig
+ * @param where the side of the rig, as printed
  * @param note that safety kit is not listed; may be empty
  * @param ask a question that the newcomer answers
  * @param gear what is shown, in the order of the walk
@@ -18,6 +19,7 @@ public record Stop(
     String title,
     boolean first,
     boolean inside,
+    String where,
     int minutes,
     Words note,
     Words say,

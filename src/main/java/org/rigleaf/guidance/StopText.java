@@ -12,8 +12,9 @@ import org.rigleaf.source.Node;
  *
  * @param first one of the stops that come before the walk
  * @param condition if it is left out, the stop is for rigs with any of its gear
- * @param kit safety kit that is never dropped by silence; empty for other gear
+ * @param kit safety kit that is never dropped by silence, one of which is enough
  * @param gear kinds of gear that are shown; the first that the rig has says where the stop is
+ * @param inside told inside, on whatever wall the gear is, such as a window
  * @param usual the face where such gear is, for rigs that do not say it
  */
 record StopText(
@@ -21,8 +22,9 @@ record StopText(
     String title,
     boolean first,
     Condition condition,
-    Optional<String> kit,
+    List<String> kit,
     List<String> gear,
+    boolean inside,
     Face usual,
     int minutes,
     List<ConditionalText> say,
@@ -36,19 +38,25 @@ record StopText(
             word(entry, "title"),
             entry.text("first").isPresent(),
             Condition.read(entry, check.traits, check.problems),
-            entry.text("kit").map(Node.Text::value),
+            kit(entry, check),
             gear(entry, check),
+            entry.text("inside").isPresent(),
             usual(entry, check),
             minutes(entry, check),
             ConditionalText.list(entry, "say", check),
             ConditionalText.list(entry, "show", check),
             TextTemplate.read(entry, "ask", check));
     entry.finish();
-    stop.kit.ifPresent(k -> check.fact(entry.at(), entry.pathOf("kit"), k));
     if (stop.title.isEmpty() || stop.say.isEmpty() || stop.show.isEmpty() || stop.ask.empty()) {
       check.problem(entry.at(), id, "a stop needs title, say, show and ask", "write them");
     }
     return stop;
+  }
+
+  private static List<String> kit(Fields entry, WordingCheck check) {
+    List<Node.Text> kit = entry.texts("kit");
+    kit.forEach(t -> check.fact(t.at(), entry.pathOf("kit"), t.value()));
+    return kit.stream().map(Node.Text::value).toList();
   }
 
   private static List<String> gear(Fields entry, WordingCheck check) {
@@ -58,7 +66,7 @@ record StopText(
   }
 
   private static Face usual(Fields entry, WordingCheck check) {
-    String word = word(entry, "usual");
+    String word = entry.text("usual").map(Node.Text::value).orElse(Face.INSIDE.text());
     Optional<Face> face =
         Arrays.stream(Face.values()).filter(f -> f.text().equals(word)).findFirst();
     if (face.isEmpty()) {

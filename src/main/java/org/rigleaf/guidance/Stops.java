@@ -37,9 +37,7 @@ public final class Stops {
     List<StopText> here = wording.stops.values().stream().filter(this::applies).toList();
     Stream<StopText> first = here.stream().filter(StopText::first);
     Stream<StopText> walk =
-        here.stream()
-            .filter(s -> !s.first())
-            .sorted(Comparator.comparingDouble(s -> Walk.step(place(s), s.usual())));
+        here.stream().filter(s -> !s.first()).sorted(Comparator.comparingDouble(this::step));
     List<StopText> ordered = Stream.concat(first, walk).toList();
     return Stream.iterate(1, n -> n + 1)
         .limit(ordered.size())
@@ -48,9 +46,13 @@ public final class Stops {
   }
 
   private boolean applies(StopText text) {
-    boolean kit = text.kit().map(guide::has).orElse(true);
-    boolean told = text.kit().isPresent() || !text.condition().equals(Condition.ALWAYS);
+    boolean kit = text.kit().isEmpty() || text.kit().stream().anyMatch(guide::has);
+    boolean told = !text.kit().isEmpty() || !text.condition().equals(Condition.ALWAYS);
     return kit && text.condition().holds(guide::has) && (told || !gear(text).isEmpty());
+  }
+
+  private double step(StopText text) {
+    return text.inside() ? Walk.inside(place(text)) : Walk.step(place(text), text.usual());
   }
 
   private Place place(StopText text) {
@@ -75,13 +77,14 @@ public final class Stops {
   }
 
   private Stop stop(StopText text, int number) {
-    Face face = place(text).spot().map(Spot::face).orElse(text.usual());
+    Face face = text.inside() ? Face.INSIDE : face(text);
     return new Stop(
         text.id(),
         number,
         text.title(),
         text.first(),
         face == Face.INSIDE,
+        wording.phrase("face-" + face.text()),
         text.minutes(),
         note(text),
         Words.joined(guide.applying(text.say())),
@@ -90,15 +93,22 @@ public final class Stops {
         things(text));
   }
 
+  private Face face(StopText text) {
+    return place(text).spot().map(Spot::face).orElse(text.usual());
+  }
+
   private Words note(StopText text) {
-    boolean unlisted = text.kit().filter(k -> guide.has(k + ".unlisted")).isPresent();
+    boolean unlisted = text.kit().stream().anyMatch(k -> guide.has(k + ".unlisted"));
     return unlisted ? Words.of(wording.phrase("unlisted")) : Words.NONE;
   }
 
-  /** What is shown; a line to fill in for the place of what the profile does not list. */
+  /** What is shown; a line to fill in for the place of what must be found and is not listed. */
   private List<Stop.Thing> things(StopText text) {
     List<Stop.Thing> things = gear(text).stream().map(this::thing).toList();
-    return things.isEmpty() ? text.gear().stream().limit(1).map(this::unlisted).toList() : things;
+    boolean wanted = text.first() || !text.kit().isEmpty();
+    return things.isEmpty() && wanted
+        ? text.gear().stream().limit(1).map(this::unlisted).toList()
+        : things;
   }
 
   private Stop.Thing thing(Gear g) {

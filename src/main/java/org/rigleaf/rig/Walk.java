@@ -24,13 +24,17 @@ public final class Walk {
     return place.spot().map(Walk::step).orElse(FACE * FACES.indexOf(usual) + FACE - 1);
   }
 
-  private static double step(Spot spot) {
-    double aft = spot.aft().orElse(zoneAft(spot));
-    boolean backward = spot.face() == Face.STREET;
-    return FACE * FACES.indexOf(spot.face()) + (backward ? FACE - 1 - aft : aft);
+  /** How far along the way a place is for who stands inside, on whatever wall it is. */
+  public static double inside(Place place) {
+    return FACE * FACES.indexOf(Face.INSIDE) + place.spot().map(Walk::aft).orElse(FACE - 1);
   }
 
-  private static double zoneAft(Spot spot) {
-    return spot.zone().map(z -> 10.0 + 10 * z.ordinal()).orElse(0.0);
+  private static double step(Spot spot) {
+    boolean backward = spot.face() == Face.STREET;
+    return FACE * FACES.indexOf(spot.face()) + (backward ? FACE - 1 - aft(spot) : aft(spot));
+  }
+
+  private static double aft(Spot spot) {
+    return spot.aft().orElse(spot.zone().map(z -> 10.0 + 10 * z.ordinal()).orElse(0.0));
   }
 }
