@@ -11,6 +11,8 @@ import org.rigleaf.print.Templates;
 import org.rigleaf.sheets.Binder;
 import org.rigleaf.sheets.BinderMaker;
 import org.rigleaf.sheets.Comparison;
+import org.rigleaf.sheets.LabelMaker;
+import org.rigleaf.sheets.LabelSheets;
 import org.rigleaf.sheets.NoticeMaker;
 import org.rigleaf.sheets.Paper;
 import org.rigleaf.sheets.StayPlanMaker;
@@ -34,6 +36,7 @@ record Sheets(Issuing issuing, BinderMaker maker, Options options, Templates tem
     made.put("stay", Sheets::stay);
     made.put("notice", Sheets::notice);
     made.put("walk-through", Sheets::walkThrough);
+    made.put("labels", Sheets::labels);
     return made;
   }
 
@@ -81,6 +84,18 @@ record Sheets(Issuing issuing, BinderMaker maker, Options options, Templates tem
         new WalkThroughMaker(issuing.profile().rig(), maker, Wording.english(options.units()))
             .walk(options.paper(), issuing.draft());
     return Optional.of(new Made(templates.sheet("walk-through", walk), options.paper()));
+  }
+
+  private Optional<Made> labels() throws ProblemsFound {
+    Profile profile = issuing.profile();
+    LabelSheets sheets =
+        new LabelMaker(profile.rig(), maker, Wording.english(options.units()))
+            .sheets(
+                options.labels(),
+                issuing.draft(),
+                issuing.editions("label"),
+                profile.file().toString());
+    return Optional.of(new Made(templates.sheet("labels", sheets), sheets.paper()));
   }
 
   private NoticeMaker notice(Comparison comparison) {

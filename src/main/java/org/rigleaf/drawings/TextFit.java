@@ -32,7 +32,7 @@ public final class TextFit {
   }
 
   /** Width in points of one line of text. */
-  static double width(String text, double size, boolean bold) {
+  public static double width(String text, double size, boolean bold) {
     int[] table = bold ? BOLD : REGULAR;
     return text.codePoints().map(c -> c >= 32 && c < 127 ? table[c - 32] : WIDE).sum()
         * size

@@ -38,6 +38,7 @@ public final class Wording {
   final Map<String, FaultText> faults = new LinkedHashMap<>();
   final Map<String, ChangeText> changes = new LinkedHashMap<>();
   final Map<String, StopText> stops = new LinkedHashMap<>();
+  final Map<String, LabelText> labelTexts = new LinkedHashMap<>();
   private final Map<String, List<String>> lines = new LinkedHashMap<>();
   private final Map<String, Entry> figures = new LinkedHashMap<>();
   private final Map<String, Entry> typical = new LinkedHashMap<>();
@@ -101,6 +102,7 @@ public final class Wording {
     w.each("topics.yaml", w.topics, TopicText::read);
     w.each("changes.yaml", w.changes, ChangeText::read);
     w.each("stops.yaml", w.stops, StopText::read);
+    w.each("label-texts.yaml", w.labelTexts, LabelText::read);
     w.each("walk-through.yaml", w.walk, (id, e, c) -> part(e, c));
     w.stay = TopicText.shows(w.file("stay.yaml"), w.check);
     w.each("notice.yaml", w.lines, (id, e, c) -> line(e, c));
