@@ -195,7 +195,8 @@ class LabelsTest {
   @Test
   void aLabelThatIsTooFullIsNamedAndNothingIsWritten() throws IOException {
     String words =
-        "a first handle along its own pipe, a second across it, and a third one between the two of them";
+        "a first handle along its own pipe, a second across it, and a third one between the two"
+            + " of them, all of them behind the drawer";
     Path full = rush(RUSH.replace("normal: open", "normal: \"" + words + "\""));
     assertEquals(1, run("build", full, "--sheets", "labels"));
     assertTrue(err.toString().contains("water.heater.bypass"), err.toString());
