@@ -86,3 +86,9 @@ tr[data-changed] > :first-child { box-shadow: -8px 0 0 -4px #000; }
   .step, .panel, tr { break-inside: avoid; }
   .band, .plate, .panel { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
 }
+/* labels: a list on a screen, whatever the label sheet */
+.label { width: auto !important; height: auto !important; border: 1px solid #000; margin: 8px 0; overflow: hidden; }
+.label-head { font-size: 1em; font-weight: 400; }
+.label-side { float: left; }
+.label-word { font-size: 1.5em; font-weight: 700; }
+.label-name { font-weight: 700; }

@@ -25,3 +25,22 @@ tr { page-break-inside: avoid; }
 [data-part=swap] h2, [data-part=figures] h2 { -fs-page-break-min-height: 144pt; }
 .hours td { white-space: nowrap; }
 .hours td b { font-size: 10pt; }
+<#-- the walk-through: where on the left, what to say, show and ask on the right -->
+.rain { border: 0.75pt solid #000; padding: 4pt 8pt; margin: 8pt 0; page-break-inside: avoid; }
+.stop { float: none; width: auto; page-break-inside: avoid; padding-bottom: 4pt; }
+.stop-head { border-top: 1.5pt solid #000; padding: 3pt 0; position: relative; -fs-page-break-min-height: 0; }
+.stop-n { display: inline-block; width: 28pt; font-size: 17pt; }
+.stop-time { position: absolute; right: 0; top: 3pt; font-weight: 400; font-size: 10pt; }
+.stop-body { overflow: hidden; }
+.stop p + p { font-weight: 400; }
+.things { float: left; width: 30%; }
+.things p { font-size: 10pt; line-height: 12pt; padding-bottom: 3pt; }
+.things .code { font-size: 10pt; }
+.telling { float: right; width: 68%; }
+.telling p { position: relative; padding: 0 72pt 2pt 40pt; line-height: 14.5pt; }
+.telling p > b { position: absolute; left: 0; top: 0; width: 34pt; }
+.telling .say, .telling .show { padding-right: 0; }
+.initials { display: block; position: absolute; right: 0; bottom: 2pt; width: 64pt; text-align: right; }
+.initials .tick { left: 0; top: 2pt; }
+.initials .blank { width: 46pt; }
+.damage, .sign { page-break-inside: avoid; }

@@ -1,11 +1,15 @@
 package org.rigleaf.cli;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import org.rigleaf.guidance.Label;
+import org.rigleaf.guidance.Wording;
 import org.rigleaf.print.Blocks;
 import org.rigleaf.print.Templates;
 import org.rigleaf.sheets.Binder;
@@ -14,6 +18,7 @@ import org.rigleaf.sheets.Effective;
 import org.rigleaf.sheets.Issued;
 import org.rigleaf.sheets.IssuedMaker;
 import org.rigleaf.sheets.IssuedMaker.Origin;
+import org.rigleaf.sheets.LabelMaker;
 import org.rigleaf.sheets.NoticeMaker;
 import org.rigleaf.sheets.Paper;
 import org.rigleaf.sheets.Piece;
@@ -68,7 +73,21 @@ record Issuing(Profile profile, Optional<Issued> before, Optional<Issued> now, b
       pieces.add(
           kept.maker().piece("topic", t.id(), t.code(), t.title(), html, Blocks.digests(html)));
     }
+    for (Label l : new LabelMaker(kept.rig(), kept.maker(), Wording.english()).labels()) {
+      String html = templates.sheet("label", l);
+      pieces.add(kept.maker().piece("label", l.id(), l.code(), l.name(), html, List.of()));
+    }
     return pieces;
+  }
+
+  /** In which edition each piece of a kind last changed, by id; none before the first. */
+  Map<String, String> editions(String kind) {
+    Map<String, String> editions = new HashMap<>();
+    now.stream()
+        .flatMap(n -> n.pieces().stream())
+        .filter(p -> p.kind().equals(kind))
+        .forEach(p -> editions.put(p.id(), String.valueOf(p.edition())));
+    return editions;
   }
 
   /** In which edition each topic last changed. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.rigleaf.figures.Amounts;
+import org.rigleaf.sheets.LabelGrid;
 import org.rigleaf.sheets.Paper;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
@@ -44,6 +45,12 @@ final class Options {
       paramLabel = "FILE",
       description = "The plan of this stay, in place of the one of the profile.")
   private Path stay;
+
+  @Option(
+      names = "--labels",
+      paramLabel = "SHEET",
+      description = "The label sheet: letter-30, a4-21 or letter-10, large (default: by paper).")
+  private String labels;
 
   @CommandLine.Spec(CommandLine.Spec.Target.MIXEE)
   private CommandLine.Model.CommandSpec spec;
@@ -104,6 +111,20 @@ final class Options {
   /** The file of the stay to plan, if another than that of the profile. */
   Optional<Path> stay() {
     return Optional.ofNullable(stay);
+  }
+
+  /**
+   * The label sheet that is named, else the usual one for the paper.
+   *
+   * @throws ParameterException if there is no such sheet
+   */
+  LabelGrid labels() {
+    if (labels != null && !LabelGrid.all().containsKey(labels)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "no label sheet is called '" + labels + "': use " + LabelGrid.all().keySet());
+    }
+    return labels == null ? LabelGrid.usual(paper()) : LabelGrid.all().get(labels);
   }
 
   /** The paper. */

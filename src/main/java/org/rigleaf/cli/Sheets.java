@@ -11,10 +11,14 @@ import org.rigleaf.print.Templates;
 import org.rigleaf.sheets.Binder;
 import org.rigleaf.sheets.BinderMaker;
 import org.rigleaf.sheets.Comparison;
+import org.rigleaf.sheets.LabelMaker;
+import org.rigleaf.sheets.LabelSheets;
 import org.rigleaf.sheets.NoticeMaker;
 import org.rigleaf.sheets.Paper;
 import org.rigleaf.sheets.StayPlanMaker;
 import org.rigleaf.sheets.Topic;
+import org.rigleaf.sheets.WalkThrough;
+import org.rigleaf.sheets.WalkThroughMaker;
 import org.rigleaf.source.ProblemsFound;
 
 /** The documents that exist, by the name of their files. */
@@ -31,6 +35,8 @@ record Sheets(Issuing issuing, BinderMaker maker, Options options, Templates tem
     made.put("binder", Sheets::binder);
     made.put("stay", Sheets::stay);
     made.put("notice", Sheets::notice);
+    made.put("walk-through", Sheets::walkThrough);
+    made.put("labels", Sheets::labels);
     return made;
   }
 
@@ -71,6 +77,25 @@ record Sheets(Issuing issuing, BinderMaker maker, Options options, Templates tem
                 new Made(
                     templates.sheet("notice", notice(c).notice(options.paper(), issuing.draft())),
                     options.paper()));
+  }
+
+  private Optional<Made> walkThrough() {
+    WalkThrough walk =
+        new WalkThroughMaker(issuing.profile().rig(), maker, Wording.english(options.units()))
+            .walk(options.paper(), issuing.draft());
+    return Optional.of(new Made(templates.sheet("walk-through", walk), options.paper()));
+  }
+
+  private Optional<Made> labels() throws ProblemsFound {
+    Profile profile = issuing.profile();
+    LabelSheets sheets =
+        new LabelMaker(profile.rig(), maker, Wording.english(options.units()))
+            .sheets(
+                options.labels(),
+                issuing.draft(),
+                issuing.editions("label"),
+                profile.file().toString());
+    return Optional.of(new Made(templates.sheet("labels", sheets), sheets.paper()));
   }
 
   private NoticeMaker notice(Comparison comparison) {

@@ -31,11 +31,9 @@ final class PlanWords {
 
   /** What the drawing shows, for those who cannot see it. */
   static String alt(Identity identity, int placed) {
-    String name = identity.name().strip();
-    String shortName = name.length() > 80 ? name.substring(0, 79) + "…" : name;
     String length = identity.length().known() ? ", " + identity.length().written() + " long" : "";
     return "Plan of "
-        + shortName
+        + name(identity)
         + ", "
         + kind(identity.kind())
         + length
@@ -43,6 +41,18 @@ final class PlanWords {
         + (placed == 0
             ? "no gear has a place yet."
             : placed + (placed == 1 ? " code marks" : " codes mark") + " where the gear is.");
+  }
+
+  /** The same of an outline to mark damage on. */
+  static String damage(Identity identity) {
+    return "Outline of "
+        + name(identity)
+        + ", seen from above with the front at the top, to mark damage on by hand.";
+  }
+
+  private static String name(Identity identity) {
+    String name = identity.name().strip();
+    return name.length() > 80 ? name.substring(0, 79) + "…" : name;
   }
 
   private static String kind(RigKind kind) {

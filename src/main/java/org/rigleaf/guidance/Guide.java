@@ -214,7 +214,8 @@ public final class Guide {
         .toList();
   }
 
-  private List<Words> applying(List<ConditionalText> texts) {
+  /** Those of the texts that hold for the rig, filled in. */
+  List<Words> applying(List<ConditionalText> texts) {
     return applying(texts, traits);
   }
 

@@ -37,6 +37,8 @@ public final class Wording {
   final Map<String, TaskText> tasks = new LinkedHashMap<>();
   final Map<String, FaultText> faults = new LinkedHashMap<>();
   final Map<String, ChangeText> changes = new LinkedHashMap<>();
+  final Map<String, StopText> stops = new LinkedHashMap<>();
+  final Map<String, LabelText> labelTexts = new LinkedHashMap<>();
   private final Map<String, List<String>> lines = new LinkedHashMap<>();
   private final Map<String, Entry> figures = new LinkedHashMap<>();
   private final Map<String, Entry> typical = new LinkedHashMap<>();
@@ -46,6 +48,7 @@ public final class Wording {
   private final Map<String, TopicText> topics = new LinkedHashMap<>();
   private final Map<String, TopicText.SectionText> sections = new LinkedHashMap<>();
   private final Map<String, String> phrases = new LinkedHashMap<>();
+  private final Map<String, List<Show>> walk = new LinkedHashMap<>();
   private List<Show> stay = List.of();
   private final WordingCheck check = new WordingCheck();
 
@@ -98,6 +101,9 @@ public final class Wording {
     w.each("sections.yaml", w.sections, (id, e, c) -> TopicText.SectionText.read(id, e));
     w.each("topics.yaml", w.topics, TopicText::read);
     w.each("changes.yaml", w.changes, ChangeText::read);
+    w.each("stops.yaml", w.stops, StopText::read);
+    w.each("label-texts.yaml", w.labelTexts, LabelText::read);
+    w.each("walk-through.yaml", w.walk, (id, e, c) -> part(e, c));
     w.stay = TopicText.shows(w.file("stay.yaml"), w.check);
     w.each("notice.yaml", w.lines, (id, e, c) -> line(e, c));
     w.each("findings.yaml", w.findings, (id, e, c) -> w.finding(e, c));
@@ -122,6 +128,12 @@ public final class Wording {
             e.text(meaning).map(Node.Text::value).orElse(""));
     e.finish();
     return entry;
+  }
+
+  private static List<Show> part(Fields e, WordingCheck check) {
+    List<Show> shows = TopicText.shows(e, check);
+    e.finish();
+    return shows;
   }
 
   /** Ids of figures, {@code *} for any part. */
@@ -240,6 +252,11 @@ public final class Wording {
   /** What a plan of a stay shows before its hours. */
   public List<Show> stay() {
     return stay;
+  }
+
+  /** What a walk-through shows {@code before} and {@code after} its stops. */
+  public List<Show> walk(String part) {
+    return walk.get(part);
   }
 
   /** The tabs of the binder, in order. */

@@ -10,14 +10,10 @@ import java.util.Set;
 
 /**
  * Gives every piece of gear its code, a letter and a number. Issued codes are kept, also those of
- * gear that is gone; new gear takes the next free number of its letter, in walking order: front,
- * curb side from front to rear, rear, street side from rear to front, roof, under, inside, and at
- * last what has no place.
+ * gear that is gone; new gear takes the next free number of its letter, in the order of the {@link
+ * Walk}, and at last what has no place.
  */
 public final class Codes {
-  private static final List<Face> WALK =
-      List.of(Face.FRONT, Face.CURB, Face.REAR, Face.STREET, Face.ROOF, Face.UNDER, Face.INSIDE);
-
   private Codes() {}
 
   /**
@@ -36,7 +32,7 @@ public final class Codes {
     }
     taken.addAll(codes.values());
     gear.stream()
-        .sorted(Comparator.comparingDouble(Codes::step))
+        .sorted(Comparator.comparingDouble(g -> Walk.step(g.place())))
         .filter(g -> !codes.containsKey(g.id()))
         .forEach(g -> codes.put(g.id(), next(g.letter(), taken)));
     return Map.copyOf(codes);
@@ -48,19 +44,5 @@ public final class Codes {
       number++;
     }
     return letter.sign() + number;
-  }
-
-  private static double step(Gear gear) {
-    return gear.place().spot().map(Codes::step).orElse(1000.0 * WALK.size());
-  }
-
-  private static double step(Spot spot) {
-    double aft = spot.aft().orElse(zoneAft(spot));
-    boolean backward = spot.face() == Face.STREET;
-    return 1000.0 * WALK.indexOf(spot.face()) + (backward ? 999 - aft : aft);
-  }
-
-  private static double zoneAft(Spot spot) {
-    return spot.zone().map(z -> 10.0 + 10 * z.ordinal()).orElse(0.0);
   }
 }

@@ -56,7 +56,11 @@ class MainTest {
             "bulrush/binder.html",
             "bulrush/binder.pdf",
             "bulrush/figures.json",
-            "bulrush/upkeep.ics"),
+            "bulrush/labels.html",
+            "bulrush/labels.pdf",
+            "bulrush/upkeep.ics",
+            "bulrush/walk-through.html",
+            "bulrush/walk-through.pdf"),
         files(to));
   }
 

@@ -32,6 +32,11 @@ public final class Printed {
     return new String(files(rig).get("binder.html"), StandardCharsets.UTF_8);
   }
 
+  /** Any file by its name. */
+  public static byte[] file(String rig, String name) {
+    return files(rig).get(name);
+  }
+
   /** The figures as JSON. */
   public static String figures(String rig) {
     return new String(files(rig).get("figures.json"), StandardCharsets.UTF_8);
