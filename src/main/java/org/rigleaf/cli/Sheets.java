@@ -10,6 +10,8 @@ import org.rigleaf.guidance.Wording;
 import org.rigleaf.print.Templates;
 import org.rigleaf.sheets.Binder;
 import org.rigleaf.sheets.BinderMaker;
+import org.rigleaf.sheets.CardSheet;
+import org.rigleaf.sheets.CardsMaker;
 import org.rigleaf.sheets.Comparison;
 import org.rigleaf.sheets.NoticeMaker;
 import org.rigleaf.sheets.Paper;
@@ -31,6 +33,7 @@ record Sheets(Issuing issuing, BinderMaker maker, Options options, Templates tem
     made.put("binder", Sheets::binder);
     made.put("stay", Sheets::stay);
     made.put("notice", Sheets::notice);
+    made.put("cards", Sheets::cards);
     return made;
   }
 
@@ -48,7 +51,8 @@ record Sheets(Issuing issuing, BinderMaker maker, Options options, Templates tem
     Paper paper = options.paper();
     Binder binder = maker.binder(paper, issuing.draft());
     List<String> topics = binder.topics().stream().map(t -> topic(t, binder)).toList();
-    return Optional.of(new Made(templates.binder(binder, topics, issuing.effective()), paper));
+    return Optional.of(
+        new Made(templates.binder(binder, topics, issuing.effective("topic")), paper));
   }
 
   private String topic(Topic topic, Binder binder) {
@@ -71,6 +75,18 @@ record Sheets(Issuing issuing, BinderMaker maker, Options options, Templates tem
                 new Made(
                     templates.sheet("notice", notice(c).notice(options.paper(), issuing.draft())),
                     options.paper()));
+  }
+
+  private Optional<Made> cards() {
+    CardSheet sheet = options.cards();
+    Wording wording = Wording.english(options.units());
+    CardsMaker cards = new CardsMaker(issuing.profile().rig(), maker, wording, sheet.size());
+    return Optional.of(
+        new Made(
+            templates.sheet(
+                "cards", cards.cards(sheet, issuing.draft(), issuing.effective("card"))),
+            options.paper(),
+            Optional.of(sheet)));
   }
 
   private NoticeMaker notice(Comparison comparison) {

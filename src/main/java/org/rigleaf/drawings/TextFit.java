@@ -7,7 +7,7 @@ import java.util.List;
  * Measures and wraps the words of a drawing. Advance widths are those of DejaVu Sans Condensed, the
  * printed face, in thousandths of the type size; signs beyond ASCII are taken as wide.
  */
-final class TextFit {
+public final class TextFit {
   private static final int[] REGULAR =
       widths(
           "286 360 414 754 572 855 702 247 351 351 450 754 286 325 286 303 572 572 572 572"
@@ -37,6 +37,24 @@ final class TextFit {
     return text.codePoints().map(c -> c >= 32 && c < 127 ? table[c - 32] : WIDE).sum()
         * size
         / 1000;
+  }
+
+  /** How many lines a text takes; a word wider than {@code room} points is broken. */
+  public static int lines(String text, double size, double room, boolean bold) {
+    int lines = 1;
+    double used = 0;
+    for (String word : text.strip().split("\\s+")) {
+      double width = width(word, size, bold);
+      double blank = used == 0 ? 0 : width(" ", size, bold);
+      if (used + blank + width > room && used > 0) {
+        lines++;
+        used = 0;
+        blank = 0;
+      }
+      lines += (int) (width / room);
+      used = width > room ? width % room : used + blank + width;
+    }
+    return lines;
   }
 
   /** At most so many lines, none wider than {@code room} points; what does not fit is cut. */

@@ -46,6 +46,7 @@ public final class Wording {
   private final Map<String, TopicText> topics = new LinkedHashMap<>();
   private final Map<String, TopicText.SectionText> sections = new LinkedHashMap<>();
   private final Map<String, String> phrases = new LinkedHashMap<>();
+  private final Map<String, CardText> cards = new LinkedHashMap<>();
   private List<Show> stay = List.of();
   private final WordingCheck check = new WordingCheck();
 
@@ -98,6 +99,8 @@ public final class Wording {
     w.each("sections.yaml", w.sections, (id, e, c) -> TopicText.SectionText.read(id, e));
     w.each("topics.yaml", w.topics, TopicText::read);
     w.each("changes.yaml", w.changes, ChangeText::read);
+    w.each("cards.yaml", w.cards, CardText::read);
+    w.cards.values().forEach(w::checkCard);
     w.stay = TopicText.shows(w.file("stay.yaml"), w.check);
     w.each("notice.yaml", w.lines, (id, e, c) -> line(e, c));
     w.each("findings.yaml", w.findings, (id, e, c) -> w.finding(e, c));
@@ -150,6 +153,19 @@ public final class Wording {
   private void upkeep(String file) {
     String trade = file.replace(".yaml", "");
     each("upkeep/" + file, tasks, (id, e, c) -> TaskText.read(id, trade, e, c));
+  }
+
+  /** A card that names a task no file tells would never be printed. */
+  private void checkCard(CardText card) {
+    for (Show show : card.shows()) {
+      boolean missing =
+          show instanceof Show.OfProcedure p && !procedures.containsKey(p.id())
+              || show instanceof Show.OfFault f && !faults.containsKey(f.id());
+      if (missing) {
+        String cure = "use an id of procedures or faults";
+        check.problem(Position.start("cards.yaml"), card.id(), "no such task: " + show, cure);
+      }
+    }
   }
 
   private void names(String file) {
@@ -217,6 +233,11 @@ public final class Wording {
   /** The topics of the binder, in order. */
   public Collection<TopicText> topics() {
     return topics.values();
+  }
+
+  /** The cards, in order. */
+  public Collection<CardText> cards() {
+    return cards.values();
   }
 
   /** The title of a topic. */

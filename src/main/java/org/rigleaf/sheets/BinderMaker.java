@@ -200,6 +200,11 @@ public final class BinderMaker {
     return places.notes(title, rest);
   }
 
+  /** Codes of what is no topic, those of the last issued edition kept. */
+  Map<String, String> codes(List<TopicCodes.Wanted> wanted) {
+    return TopicCodes.assign(wanted, issued);
+  }
+
   /** The edition, as printed. */
   Edition edition() {
     int number = IssuedMaker.number(rig.edition());
