@@ -24,13 +24,13 @@ h2 { font-size: ${size.title}pt; line-height: ${size.titleLine}pt; font-weight: 
 .part-title { font-size: ${size.small + 1}pt; line-height: ${size.smallLine + 1}pt; font-weight: 700; border-bottom: 0.75pt solid #000; padding: 3pt 0 1pt; }
 .step { position: relative; padding: 2.5pt 0; }
 .do { position: relative; padding-left: ${size.gutterPt}pt; }
-.n { position: absolute; left: 0; white-space: nowrap; top: 0; width: ${size.gutterPt - 20}pt; text-align: right; font-weight: 700; font-size: ${size.text + 2}pt; }
-.tick { display: block; position: absolute; left: ${size.gutterPt - 16}pt; top: ${(size.line - 11) / 2}pt; width: 11.5pt; height: 11.5pt; border: 1pt solid #000; }
+.n { position: absolute; left: 0; white-space: nowrap; top: 0; width: ${size.gutterPt - 22}pt; text-align: right; font-weight: 700; font-size: ${size.text + 2}pt; }
+.tick { display: block; position: absolute; left: ${size.gutterPt - 18}pt; top: ${(size.line - 11) / 2}pt; width: 11.5pt; height: 11.5pt; border: 1pt solid #000; }
 .action { font-weight: 700; letter-spacing: -0.15pt; }
 .at, .see, .if-not, .note { font-size: ${size.small}pt; line-height: ${size.smallLine}pt; }
 .code { font-weight: 700; padding: 0 3pt; border: 0.75pt solid #000; border-radius: 3pt; white-space: nowrap; }
 .blank { display: inline-block; width: 64pt; height: ${size.small}pt; border-bottom: 0.75pt solid #000; }
-.panel { position: relative; padding-left: ${size.signalPt}pt; margin: 1pt 0 2pt; }
+.panel { position: relative; padding-left: ${size.signalPt}pt; margin: 1pt 0 1.5pt; }
 .signal-cell { position: absolute; left: 3pt; top: 2pt; font-size: ${size.text}pt; white-space: nowrap; }
 .told { background-color: #fff; padding: 1pt 6pt; }
 .command { font-weight: 700; }
@@ -42,6 +42,9 @@ h2 { font-size: ${size.title}pt; line-height: ${size.titleLine}pt; font-weight: 
 .fact { position: relative; overflow: hidden; border-bottom: 0.5pt solid #000; padding: 2.5pt 0; }
 .fact dt { float: left; width: ${size.labelPt - 8}pt; font-size: ${size.small}pt; line-height: ${size.smallLine}pt; }
 .fact dd { float: right; width: ${room - size.labelPt}pt; font-weight: 700; }
+.write { height: ${size.toWrite}pt; }
+.write dt { padding-top: 8pt; }
+.write .blank { width: ${(room - size.labelPt - 4)?floor}pt; height: ${size.toWrite - 4}pt; border-bottom: 0; }
 .alone { font-size: ${size.small}pt; line-height: ${size.smallLine}pt; }
 .card-foot { position: absolute; left: 0; bottom: 0; width: ${room}pt; }
 .end { border-top: 1.5pt solid #000; padding: 2pt 0; font-weight: 700; }

@@ -160,9 +160,12 @@ public final class Wording {
     for (Show show : card.shows()) {
       boolean missing =
           show instanceof Show.OfProcedure p && !procedures.containsKey(p.id())
-              || show instanceof Show.OfFault f && !faults.containsKey(f.id());
+              || show instanceof Show.OfFault f && !faults.containsKey(f.id())
+              || show instanceof Show.Listing l
+                  && l.what().equals("topic")
+                  && !topics.containsKey(l.title());
       if (missing) {
-        String cure = "use an id of procedures or faults";
+        String cure = "use an id of procedures, faults or topics";
         check.problem(Position.start("cards.yaml"), card.id(), "no such task: " + show, cure);
       }
     }
@@ -233,6 +236,11 @@ public final class Wording {
   /** The topics of the binder, in order. */
   public Collection<TopicText> topics() {
     return topics.values();
+  }
+
+  /** What a topic shows. */
+  public List<Show> shows(String topic) {
+    return topics.get(topic).shows();
   }
 
   /** The cards, in order. */

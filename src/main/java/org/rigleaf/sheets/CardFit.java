@@ -11,74 +11,88 @@ import org.rigleaf.guidance.Words;
  * printer measures again and refuses what does not fit.
  */
 record CardFit(CardSize size) {
-  static final double GAP = 3; // above and below a line of the card
-  private static final double RULE = 6; // a rule and the air about it
-  private static final double PADDED = 8; // inside a panel, and below it
+  private static final double SPARE = 6; // of a card, for what rounding adds
   private static final double CALL_OUT = 12; // the box about a code
 
   double head(CardTask task) {
-    double room = size.roomPt() - (task.qr().isEmpty() ? 0 : size.codePt() + GAP);
-    double words = lines(task.title(), size.title(), room, true) * size.titleLine();
-    double head = words + 2 * small(1) + RULE;
-    return task.qr().isEmpty() ? head : Math.max(head, size.codePt() + RULE);
+    double beside = task.qr().isEmpty() ? 0 : size.codePt() + CardSize.AIR;
+    double inset = task.emergency() ? 4 * CardSize.AIR : 0;
+    double title =
+        lines(task.title(), size.title(), size.roomPt() - beside - inset, true) * size.titleLine();
+    double head = Math.max(title + small(2), task.qr().isEmpty() ? 0 : size.codePt());
+    return head + CardSize.AIR + CardSize.RULE + SPARE;
   }
 
   double foot(CardTask task, Words done) {
-    double call = lines("Call: " + task.call().plain(), size.small(), size.roomPt(), true);
-    double end = lines(done.plain(), size.text(), size.roomPt(), true) * size.line();
-    return small(call) + 2 * small(1) + RULE + Math.max(end, size.line()) + 2 * RULE;
+    String page = "Not so? Stop. See " + task.page() + " in the binder, or call ";
+    String call = (task.page().isEmpty() ? "Call: " : page) + written(task.call());
+    double end = lines(written(done), size.text(), size.roomPt(), true) * size.line();
+    return small(lines(call, size.small(), size.roomPt(), true))
+        + CardSize.FOOT_LINE
+        + Math.max(end, size.line())
+        + 3 * (CardSize.AIR + CardSize.RULE);
   }
 
   double part(String title) {
+    double line = size.smallLine() + 1;
     return title.isEmpty()
         ? 0
-        : lines(title, size.small() + 1, size.roomPt(), true) * (size.smallLine() + 1) + RULE;
+        : lines(title, size.small() + 1, size.roomPt(), true) * line
+            + 2 * CardSize.AIR
+            + CardSize.RULE;
   }
 
   double line(CardLine line) {
-    return line instanceof CardLine.OfStep s ? step(s.step()) : fact((CardLine.Fact) line);
+    return line instanceof CardLine.OfStep s
+        ? step(s.step(), s.fallback())
+        : fact((CardLine.Fact) line);
   }
 
-  private double step(Step step) {
+  private double step(Step step, boolean fallback) {
     double room = size.roomPt() - size.gutterPt();
-    String place = step.code() + " " + step.place().plain();
     double box = step.code().isEmpty() ? 0 : CALL_OUT;
+    String ifNot = !fallback || step.ifNot().empty() ? "" : "If not: " + written(step.ifNot());
     return reminders(step.reminders())
-        + lines(step.action().plain(), size.text(), room, true) * size.line()
-        + small(words(place, room - box))
-        + small(words(step.note().plain(), room))
-        + small(words(step.see().plain(), room))
-        + small(words(step.ifNot().empty() ? "" : "If not: " + step.ifNot().plain(), room))
-        + 2 * GAP;
+        + lines(written(step.action()), size.text(), room, true) * size.line()
+        + small(words(step.code() + " " + written(step.place()), room - box))
+        + small(words(written(step.note()), room))
+        + small(words(written(step.see()), room))
+        + small(words(ifNot, room - size.small()))
+        + 2 * CardSize.AIR;
   }
 
   double reminders(List<Reminder> reminders) {
-    double room = size.roomPt() - size.signalPt() - PADDED * 2;
+    double room = size.roomPt() - size.signalPt() - 4 * CardSize.AIR - 4 * CardSize.RULE;
     return reminders.stream()
         .mapToDouble(
-            r -> lines(r.command().plain(), size.text(), room, true) * size.line() + PADDED)
+            r ->
+                lines(written(r.command()), size.text(), room, true) * size.line()
+                    + 2 * CardSize.AIR
+                    + 4 * CardSize.RULE)
         .sum();
   }
 
   private double fact(CardLine.Fact fact) {
-    double label = size.labelPt() - PADDED;
     boolean alone = fact.text().empty();
-    double room = size.roomPt() - size.labelPt();
-    double left = small(words(fact.label().plain(), alone ? size.roomPt() : label));
-    double right = lines(shown(fact.text()), size.text(), room, true) * size.line();
-    return Math.max(left, alone ? 0 : right) + 2 * GAP + 1;
+    double label = alone ? size.roomPt() : size.labelPt() - 4 * CardSize.AIR;
+    double left = small(words(written(fact.label()), label));
+    double text =
+        lines(written(fact.text()), size.text(), size.roomPt() - size.labelPt(), true)
+            * size.line();
+    double pen = fact.text().plain().equals("___") ? CardSize.TO_WRITE : 0;
+    return Math.max(Math.max(left, pen), alone ? 0 : text) + 2 * CardSize.AIR + CardSize.RULE;
   }
 
   /** A line to fill in takes the room of a few letters. */
-  private static String shown(Words words) {
+  private static String written(Words words) {
     return words.plain().replace("___", "MMMMMMM");
   }
 
-  private double words(String text, double room) {
-    return text.isBlank() ? 0 : lines(text.replace("___", "MMMMMMM"), size.small(), room, false);
+  private int words(String text, double room) {
+    return text.isBlank() ? 0 : lines(text, size.small(), room, false);
   }
 
-  private double small(double lines) {
+  private double small(int lines) {
     return lines * size.smallLine();
   }
 

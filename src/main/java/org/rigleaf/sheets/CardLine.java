@@ -8,8 +8,14 @@ public sealed interface CardLine {
   /** Names the way it is set. */
   String kind();
 
-  /** A step with its number on the card. */
-  record OfStep(int number, Step step) implements CardLine {
+  /**
+   * A step.
+   *
+   * @param number counted over the cards of the task
+   * @param fallback true if the card says what to do when it does not go so: in an emergency, and
+   *     where a danger is met; for the rest the foot of the card names the page that does
+   */
+  record OfStep(int number, Step step, boolean fallback) implements CardLine {
     @Override
     public String kind() {
       return "step";

@@ -40,8 +40,10 @@ public record CardSize(
   /** ISO A6. */
   public static final CardSize A6 = new CardSize("A6", 105, 148, 6, 12, 14.5, 10.5, 12.5, 15, 18);
 
-  /** Size of the line at the very foot, the smallest on the card. */
-  public static final double FOOT = 10;
+  static final double AIR = 2.5; // above and below a line
+  static final double TO_WRITE = 24; // a line for handwriting
+  static final double RULE = 1; // the thickest that is common
+  static final double FOOT_LINE = 12; // the line at the very foot is of 10 points
 
   private static final double POINTS_PER_MM = 72 / 25.4;
   private static final double CODE_MM = 19; // a QR code of 37 squares prints each 0.5 mm wide
@@ -69,6 +71,11 @@ public record CardSize(
   /** Side of the code to scan. */
   public double codePt() {
     return Math.rint(CODE_MM * POINTS_PER_MM);
+  }
+
+  /** Height of a line to fill in by hand. */
+  public double toWrite() {
+    return TO_WRITE;
   }
 
   /** Width of the label of a fact. */

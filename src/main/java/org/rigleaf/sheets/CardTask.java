@@ -17,6 +17,7 @@ import org.rigleaf.guidance.Words;
  * @param emergency set apart
  * @param mode {@code read-do}, {@code do-confirm}, or {@code look-up} for facts
  * @param qr the page of the rig to scan; none on an emergency card
+ * @param page code of the topic that tells the whole; empty where the card does
  * @param call whom to call
  * @param cards in order
  */
@@ -28,6 +29,7 @@ public record CardTask(
     boolean emergency,
     String mode,
     List<QrCode> qr,
+    String page,
     Words call,
     List<Card> cards) {
   /** Copies the lists. */
@@ -44,7 +46,7 @@ public record CardTask(
       List<Reminder> head = number == 1 ? reminders : List.of();
       made.add(new Card(number, head, on, number == parts.size() ? done : Words.NONE));
     }
-    return new CardTask(rig, id, code, title, emergency, mode, qr, call, made);
+    return new CardTask(rig, id, code, title, emergency, mode, qr, page, call, made);
   }
 
   /**

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.rigleaf.drawings.QrCode;
@@ -12,6 +13,7 @@ import org.rigleaf.guidance.CardText;
 import org.rigleaf.guidance.Fault;
 import org.rigleaf.guidance.Procedure;
 import org.rigleaf.guidance.Reminder;
+import org.rigleaf.guidance.Show;
 import org.rigleaf.guidance.Step;
 import org.rigleaf.guidance.Wording;
 import org.rigleaf.guidance.Words;
@@ -23,6 +25,8 @@ public final class CardsMaker {
   private static final String LETTER = "K";
 
   private static final String CODED = "card.";
+
+  private static final Set<String> GRAVE = Set.of("danger", "warning");
 
   private final Rig rig;
   private final BinderMaker maker;
@@ -72,7 +76,7 @@ public final class CardsMaker {
     Map<CardText, List<Block>> wanted = new LinkedHashMap<>();
     for (CardText text : wording.cards()) {
       List<Block> blocks =
-          text.condition().holds(maker.guide()::has) ? maker.blocks(text.shows()) : List.of();
+          text.condition().holds(maker.guide()::has) ? maker.blocks(shows(text)) : List.of();
       if (!blocks.isEmpty()) {
         wanted.put(text, blocks);
       }
@@ -87,10 +91,23 @@ public final class CardsMaker {
     return tasks;
   }
 
+  private List<Show> shows(CardText text) {
+    return text.shows().stream()
+        .flatMap(
+            s ->
+                s instanceof Show.Listing l && l.what().equals("topic")
+                    ? wording.shows(l.title()).stream()
+                    : Stream.of(s))
+        .toList();
+  }
+
   private Optional<CardTask> task(CardText text, List<Block> blocks, Map<String, String> codes) {
     AtomicInteger number = new AtomicInteger();
     List<CardTask.Part> parts =
-        blocks.stream().flatMap(b -> parts(b, number)).filter(p -> !p.lines().isEmpty()).toList();
+        blocks.stream()
+            .flatMap(b -> parts(b, text.emergency(), number))
+            .filter(p -> !p.lines().isEmpty())
+            .toList();
     if (parts.isEmpty()) {
       return Optional.empty();
     }
@@ -103,13 +120,23 @@ public final class CardsMaker {
             codes.get(coded(text.id())),
             text.title().isEmpty() ? procedure.map(Procedure::title).orElse("") : text.title(),
             text.emergency(),
-            procedure.map(Procedure::mode).orElse(number.get() > 0 ? "read-do" : "look-up"),
+            procedure.map(Procedure::mode).orElse(text.mode()),
             text.emergency() ? List.of() : rig.page().flatMap(QrCode::of).stream().toList(),
+            text.emergency() ? "" : page(text),
             new Words(List.of(maker.guide().filler().contact())),
             List.of());
     List<Reminder> reminders = reminders(blocks);
     return Optional.of(
         task.with(new CardCutter(size, task, reminders, parts, done).cut(), reminders, done));
+  }
+
+  /** The code of the topic that prints the same task. */
+  private String page(CardText text) {
+    return wording.topics().stream()
+        .filter(t -> t.shows().contains(text.shows().get(0)))
+        .findFirst()
+        .map(t -> maker.code(t.id()))
+        .orElse("");
   }
 
   private static Optional<Procedure> procedure(List<Block> blocks) {
@@ -129,12 +156,13 @@ public final class CardsMaker {
         .toList();
   }
 
-  private static Stream<CardTask.Part> parts(Block block, AtomicInteger number) {
+  private static Stream<CardTask.Part> parts(Block block, boolean urgent, AtomicInteger number) {
     if (block instanceof ProcedureBlock p) {
       return p.procedure().groups().stream()
-          .map(g -> part(g.title(), g.steps().stream().filter(Step::card).toList(), number));
+          .map(
+              g -> part(g.title(), g.steps().stream().filter(Step::card).toList(), urgent, number));
     } else if (block instanceof FaultBlock f) {
-      return Stream.of(part("", f.fault().checks(), number), stops(f.fault()));
+      return Stream.of(part("", f.fault().checks(), urgent, number), stops(f.fault()));
     } else if (block instanceof TableBlock t) {
       return Stream.of(
           new CardTask.Part(
@@ -150,12 +178,18 @@ public final class CardsMaker {
             lines.lines().stream().<CardLine>map(l -> new CardLine.Fact(l, Words.NONE)).toList()));
   }
 
-  private static CardTask.Part part(String title, List<Step> steps, AtomicInteger number) {
+  private static CardTask.Part part(
+      String title, List<Step> steps, boolean urgent, AtomicInteger number) {
     return new CardTask.Part(
         title,
         steps.stream()
-            .<CardLine>map(s -> new CardLine.OfStep(number.incrementAndGet(), s))
+            .<CardLine>map(
+                s -> new CardLine.OfStep(number.incrementAndGet(), s, urgent || grave(s)))
             .toList());
+  }
+
+  private static boolean grave(Step step) {
+    return step.reminders().stream().anyMatch(r -> GRAVE.contains(r.level()));
   }
 
   private static CardTask.Part stops(Fault fault) {
