@@ -9,7 +9,6 @@ ol, ul { list-style: none; }
 b { font-weight: 700; }
 a { color: #000; text-decoration: none; }
 svg { display: inline-block; }
-.deck-title { display: none; }
 .sheet { position: relative; width: ${sheet.widthMm}mm; height: ${(sheet.heightMm * mm)?floor - 1}pt; page-break-after: always; overflow: hidden; }
 .last { page-break-after: auto; }
 .card { position: absolute; width: ${room}pt; height: ${size.heightPt}pt; word-wrap: break-word; }
@@ -19,7 +18,7 @@ svg { display: inline-block; }
 .scan .card-head { padding-right: ${size.codePt + 3}pt; min-height: ${size.codePt}pt; }
 .scan-me { position: absolute; right: 0; top: 0; width: ${size.codePt}pt; height: ${size.codePt}pt; }
 .card-code, .mode { font-size: ${size.small}pt; line-height: ${size.smallLine}pt; }
-h2 { font-size: ${size.title}pt; line-height: ${size.titleLine}pt; font-weight: 700; letter-spacing: -0.2pt; }
+.card-title { font-size: ${size.title}pt; line-height: ${size.titleLine}pt; font-weight: 700; letter-spacing: -0.2pt; }
 .emergency .card-head { background-color: #000; color: #fff; padding: 0 6pt 3pt; }
 .part-title { font-size: ${size.small + 1}pt; line-height: ${size.smallLine + 1}pt; font-weight: 700; border-bottom: 0.75pt solid #000; padding: 3pt 0 1pt; }
 .step { position: relative; padding: 2.5pt 0; }

@@ -4,6 +4,7 @@ import com.openhtmltopdf.pdfboxout.PagePosition;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import java.io.IOException;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.cos.COSName;
@@ -31,20 +32,34 @@ final class CardPages {
    */
   static void measure(PdfBoxRenderer renderer, Document document) {
     Map<String, PagePosition<?>> found = new HashMap<>();
-    renderer.findPagePositionsByID(MEASURED).forEach(p -> found.put(p.getId(), p));
+    Map<String, Double> heights = new HashMap<>(); // what runs over the page goes on on the next
+    for (PagePosition<?> part : renderer.findPagePositionsByID(MEASURED)) {
+      found.putIfAbsent(part.getId(), part);
+      heights.merge(part.getId(), (double) part.getHeight(), Double::sum);
+    }
     for (Element card : Dom.ofClass(document, "card")) {
       String id = card.getAttribute("id").substring("card-".length());
       PagePosition<?> body = found.get("body-" + id);
       PagePosition<?> foot = found.get("foot-" + id);
-      double over = foot.getY() + foot.getHeight() - body.getY(); // counted up from the bottom
+      double top = body.getY() + body.getHeight(); // counted up from the bottom of the page
+      double over = heights.get("body-" + id) - (top - foot.getY() - foot.getHeight());
       if (over > TRIFLE) {
         throw new CardTooTall(name(card), over / POINTS_PER_MM);
       }
     }
   }
 
+  /** On paper each card is a document of its own, with a first heading of its own. */
+  static void headings(Document document) {
+    Dom.ofClass(document, "deck-title").forEach(Dom::remove);
+    for (String name : List.of("h2", "h3")) {
+      String above = name.equals("h2") ? "h1" : "h2";
+      Dom.named(document, name).forEach(e -> document.renameNode(e, e.getNamespaceURI(), above));
+    }
+  }
+
   private static String name(Element card) {
-    String title = Dom.named(card, "h2").get(0).getTextContent();
+    String title = Dom.ofClass(card, "card-title").get(0).getTextContent();
     return card.getAttribute("data-code") + " '" + title + "', " + card.getAttribute("data-part");
   }
 

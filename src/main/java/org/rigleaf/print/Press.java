@@ -66,6 +66,8 @@ public final class Press {
    */
   public byte[] cards(String html, CardSheet sheet, LocalDate editionDate, long documentId) {
     Document document = checked(html);
+    CardPages.headings(document);
+    SvgLabels.lay(document, sheet.size().roomPt());
     Furniture.fit(document, templates.cardStyle(sheet));
     return render(
         document,

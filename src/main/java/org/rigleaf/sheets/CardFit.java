@@ -11,7 +11,7 @@ import org.rigleaf.guidance.Words;
  * printer measures again and refuses what does not fit.
  */
 record CardFit(CardSize size) {
-  private static final double SPARE = 6; // of a card, for what rounding adds
+  private static final double SPARE = 14; // of a card, for what rounding adds
   private static final double CALL_OUT = 12; // the box about a code
 
   double head(CardTask task) {
