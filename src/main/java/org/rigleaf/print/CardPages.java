@@ -30,19 +30,16 @@ final class CardPages {
    *
    * @throws CardTooTall for the first card whose lines run into its foot
    */
-  static void measure(PdfBoxRenderer renderer, Document document) {
+  static void measure(PdfBoxRenderer renderer, Document document, CardSheet sheet) {
     Map<String, PagePosition<?>> found = new HashMap<>();
-    Map<String, Double> heights = new HashMap<>(); // what runs over the page goes on on the next
-    for (PagePosition<?> part : renderer.findPagePositionsByID(MEASURED)) {
-      found.putIfAbsent(part.getId(), part);
-      heights.merge(part.getId(), (double) part.getHeight(), Double::sum);
-    }
+    renderer.findPagePositionsByID(MEASURED).forEach(p -> found.put(p.getId(), p));
     for (Element card : Dom.ofClass(document, "card")) {
       String id = card.getAttribute("id").substring("card-".length());
       PagePosition<?> body = found.get("body-" + id);
       PagePosition<?> foot = found.get("foot-" + id);
-      double top = body.getY() + body.getHeight(); // counted up from the bottom of the page
-      double over = heights.get("body-" + id) - (top - foot.getY() - foot.getHeight());
+      int pages = body.getPageNo() - foot.getPageNo(); // what runs over goes on on the next
+      double end = body.getY() - pages * sheet.heightMm() * POINTS_PER_MM; // up from the bottom
+      double over = foot.getY() + foot.getHeight() - end;
       if (over > TRIFLE) {
         throw new CardTooTall(name(card), over / POINTS_PER_MM);
       }

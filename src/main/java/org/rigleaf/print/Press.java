@@ -74,7 +74,7 @@ public final class Press {
         editionDate,
         documentId,
         (made, pdf) -> {
-          CardPages.measure(made, document);
+          CardPages.measure(made, document, sheet);
           CardPages.cropMarks(pdf, sheet);
         });
   }

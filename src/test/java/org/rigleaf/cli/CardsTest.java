@@ -196,7 +196,7 @@ class CardsTest {
 
   @Test
   void whatIsTooTallIsNamedWithMillimeters() {
-    String where = "behind the ninth panel of the long wall and ".repeat(40) + "under it";
+    String where = "behind the ninth panel of the long wall and ".repeat(70) + "under it";
     Rig rig =
         TestRigs.of(
             "rig: {name: Rush, kind: travel trailer}\nkit: {gloves: {kept: "
