@@ -11,6 +11,7 @@ import org.rigleaf.guidance.Words;
  * printer measures again and refuses what does not fit.
  */
 record CardFit(CardSize size) {
+  private static final String LONGEST_ID = " · K-10 · 1 of 9 · Edition 10 · 30 September 2026 · DRAFT";
   private static final double SPARE = 14; // of a card, for what rounding adds
   private static final double CALL_OUT = 12; // the box about a code
 
@@ -28,7 +29,7 @@ record CardFit(CardSize size) {
     String call = (task.page().isEmpty() ? "Call: " : page) + written(task.call());
     double end = lines(written(done), size.text(), size.roomPt(), true) * size.line();
     return small(lines(call, size.small(), size.roomPt(), true))
-        + CardSize.FOOT_LINE
+        + lines(task.rig() + LONGEST_ID, 10, size.roomPt(), true) * CardSize.FOOT_LINE
         + Math.max(end, size.line())
         + 3 * (CardSize.AIR + CardSize.RULE);
   }
