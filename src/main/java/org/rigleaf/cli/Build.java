@@ -18,21 +18,31 @@ final class Build implements Callable<Integer> {
       description = "Profiles to build, or folders of them.")
   private List<Path> files;
 
+  @CommandLine.Option(
+      names = "--jobs",
+      paramLabel = "NUMBER",
+      description = "Profiles to print at the same time (default: ${DEFAULT-VALUE}).")
+  private int jobs = 1;
+
   @CommandLine.Mixin private Options options;
 
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
   @Override
   public Integer call() throws Exception {
-    return new EachProfile(spec.commandLine()).run(files, this::build);
+    if (jobs < 1) {
+      throw new CommandLine.ParameterException(spec.commandLine(), "--jobs starts at 1");
+    }
+    return new EachProfile(spec.commandLine(), jobs).run(files, this::build);
   }
 
-  private void build(Profile profile) throws IOException, ProblemsFound {
+  private List<String> build(Profile profile) throws IOException, ProblemsFound {
     Path folder = options.folder(profile);
     Output output = Output.of(Issuing.toBuild(profile, Output.TEMPLATES), options);
     output.writeTo(folder);
-    output.files().keySet().stream()
+    return output.files().keySet().stream()
         .filter(f -> f.endsWith(".pdf"))
-        .forEach(f -> spec.commandLine().getOut().println(folder.resolve(f)));
+        .map(f -> folder.resolve(f).toString())
+        .toList();
   }
 }

@@ -1,6 +1,7 @@
 package org.rigleaf.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.rigleaf.guidance.Finding;
@@ -27,19 +28,20 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    return new EachProfile(spec.commandLine()).run(files, this::report);
+    return new EachProfile(spec.commandLine(), 1).run(files, this::report);
   }
 
-  private void report(Profile profile) {
-    java.io.PrintWriter out = spec.commandLine().getOut();
-    out.println(profile.file() + ": no problems");
+  private List<String> report(Profile profile) {
+    List<String> lines = new ArrayList<>();
+    lines.add(profile.file() + ": no problems");
     List<Finding> findings =
         Findings.of(profile.rig(), profile.figures(), Wording.english(), profile.maker().guide());
-    findings.forEach(f -> out.println("  " + f.severity() + ": " + f.text().plain()));
+    findings.forEach(f -> lines.add("  " + f.severity() + ": " + f.text().plain()));
     Unknowns unknowns = Unknowns.of(profile.maker().guide(), profile.figures());
     int safety = unknowns.safety().size();
     int others = unknowns.uses().size() - safety;
-    out.println("  " + safety + " safety facts and " + others + " others unknown" + next(unknowns));
+    lines.add("  " + safety + " safety facts and " + others + " others unknown" + next(unknowns));
+    return lines;
   }
 
   private static String next(Unknowns unknowns) {

@@ -6,18 +6,30 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import me.tongfei.progressbar.ProgressBar;
+import me.tongfei.progressbar.ProgressBarBuilder;
+import me.tongfei.progressbar.ProgressBarConsumer;
 import org.rigleaf.source.ProblemsFound;
 import picocli.CommandLine;
 
-/** Runs the same work over several profiles; problems of one stop none of the others. */
-record EachProfile(CommandLine line) {
+/**
+ * Runs the same work over several profiles; problems of one stop none of the others.
+ *
+ * @param jobs profiles worked on at the same time
+ */
+record EachProfile(CommandLine line, int jobs) {
   private static final Pattern COMPANION = Pattern.compile("\\.(log|stay)\\.ya?ml$");
 
-  /** Work on one profile. */
+  /** Work on one profile; returns the lines to print. */
   interface Work {
-    void on(Profile profile) throws ProblemsFound, IOException;
+    List<String> on(Profile profile) throws ProblemsFound, IOException;
   }
 
   /**
@@ -41,17 +53,69 @@ record EachProfile(CommandLine line) {
     }
   }
 
-  /** Returns 0, 1 if any profile had problems, 3 if the machine refused any. */
-  int run(List<Path> named, Work work) throws IOException {
+  /**
+   * Does the work on all of them, then says what came of each, in the order of their names. On a
+   * terminal a bar shows how far it is.
+   *
+   * @return 0, 1 if any profile had problems, 3 if the machine refused any
+   */
+  int run(List<Path> named, Work work) throws IOException, InterruptedException {
     List<Path> files = profiles(named);
-    int code = 0;
-    for (Path file : files) {
-      try {
-        work.on(Profile.read(file));
-      } catch (ProblemsFound | IOException e) {
-        code = Math.max(code, Main.failed(e, line));
-      }
+    ExecutorService pool = Executors.newFixedThreadPool(jobs);
+    try {
+      return all(pool, files, work).stream().mapToInt(this::said).max().orElseThrow();
+    } finally {
+      pool.shutdownNow();
     }
-    return code;
+  }
+
+  private static List<Future<List<String>>> all(ExecutorService pool, List<Path> files, Work work)
+      throws InterruptedException {
+    try (ProgressBar bar = bar(files.size())) {
+      List<Callable<List<String>>> tasks = new ArrayList<>();
+      files.forEach(f -> tasks.add(() -> done(f, work, bar)));
+      return pool.invokeAll(tasks);
+    }
+  }
+
+  private static List<String> done(Path file, Work work, ProgressBar bar)
+      throws ProblemsFound, IOException {
+    try {
+      return work.on(Profile.read(file));
+    } finally {
+      bar.step();
+    }
+  }
+
+  private int said(Future<List<String>> one) {
+    try {
+      one.get().forEach(line.getOut()::println);
+      return 0;
+    } catch (ExecutionException e) {
+      return Main.failed((Exception) e.getCause(), line);
+    } catch (InterruptedException e) {
+      throw new IllegalStateException(e); // all are done
+    }
+  }
+
+  private static ProgressBar bar(int count) {
+    boolean shown = count > 1 && System.console() != null;
+    ProgressBarBuilder builder =
+        new ProgressBarBuilder().setTaskName("rigs").setInitialMax(count).showSpeed();
+    return shown ? builder.build() : builder.setConsumer(new Silent()).build();
+  }
+
+  /** Where nobody watches. */
+  private record Silent() implements ProgressBarConsumer {
+    @Override
+    public int getMaxRenderedLength() {
+      return 0;
+    }
+
+    @Override
+    public void accept(String rendered) {}
+
+    @Override
+    public void close() {}
   }
 }
