@@ -11,7 +11,8 @@ import org.rigleaf.guidance.Words;
  * printer measures again and refuses what does not fit.
  */
 record CardFit(CardSize size) {
-  private static final String LONGEST_ID = " · K-10 · 1 of 9 · Edition 10 · 30 September 2026 · DRAFT";
+  private static final String LONGEST_ID =
+      " · K-10 · 1 of 9 · Edition 10 · 30 September 2026 · DRAFT";
   private static final double SPARE = 14; // of a card, for what rounding adds
   private static final double CALL_OUT = 12; // the box about a code
 
