@@ -1,10 +1,8 @@
 package org.rigleaf.cli;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -13,6 +11,9 @@ import org.rigleaf.guidance.Wording;
 import org.rigleaf.print.Blocks;
 import org.rigleaf.print.Templates;
 import org.rigleaf.sheets.Binder;
+import org.rigleaf.sheets.CardSize;
+import org.rigleaf.sheets.CardTask;
+import org.rigleaf.sheets.CardsMaker;
 import org.rigleaf.sheets.Comparison;
 import org.rigleaf.sheets.Effective;
 import org.rigleaf.sheets.Issued;
@@ -77,24 +78,20 @@ record Issuing(Profile profile, Optional<Issued> before, Optional<Issued> now, b
       String html = templates.sheet("label", l);
       pieces.add(kept.maker().piece("label", l.id(), l.code(), l.name(), html, List.of()));
     }
+    CardsMaker cards =
+        new CardsMaker(kept.rig(), kept.maker(), Wording.english(), CardSize.HALF_LETTER);
+    for (CardTask t : cards.tasks()) {
+      String html = templates.sheet("card", t);
+      pieces.add(kept.maker().piece("card", t.id(), t.code(), t.title(), html, List.of()));
+    }
     return pieces;
   }
 
-  /** In which edition each piece of a kind last changed, by id; none before the first. */
-  Map<String, String> editions(String kind) {
-    Map<String, String> editions = new HashMap<>();
-    now.stream()
-        .flatMap(n -> n.pieces().stream())
-        .filter(p -> p.kind().equals(kind))
-        .forEach(p -> editions.put(p.id(), String.valueOf(p.edition())));
-    return editions;
-  }
-
-  /** In which edition each topic last changed. */
-  List<Effective> effective() {
+  /** In which edition each piece of a kind last changed. */
+  List<Effective> effective(String kind) {
     return now.stream()
         .flatMap(n -> n.pieces().stream())
-        .filter(p -> p.kind().equals("topic"))
+        .filter(p -> p.kind().equals(kind))
         .map(p -> new Effective(p.id(), String.valueOf(p.edition()), NoticeMaker.date(p.date())))
         .toList();
   }

@@ -3,8 +3,13 @@ package org.rigleaf.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 import org.rigleaf.figures.Amounts;
+import org.rigleaf.sheets.CardSheet;
+import org.rigleaf.sheets.CardSize;
 import org.rigleaf.sheets.LabelGrid;
 import org.rigleaf.sheets.Paper;
 import picocli.CommandLine;
@@ -35,6 +40,16 @@ final class Options {
   private Sizes paper = Sizes.LETTER;
 
   @Option(
+      names = "--card",
+      paramLabel = "SIZE",
+      converter = CardSizes.class,
+      description = "half-letter, 4x6, a5 or a6: size of a card (default: half-letter; on A4, a5).")
+  private CardSize card;
+
+  @Option(names = "--single", description = "One card a page, of its own size.")
+  private boolean single;
+
+  @Option(
       names = "--units",
       paramLabel = "UNITS",
       description = "us or metric (default: ${DEFAULT-VALUE}).")
@@ -61,6 +76,25 @@ final class Options {
 
     SheetNames() {
       super(Sheets.names());
+    }
+  }
+
+  private static final class CardSizes implements CommandLine.ITypeConverter<CardSize> {
+    private static final Map<String, CardSize> SIZES =
+        Map.of(
+            "half-letter", CardSize.HALF_LETTER,
+            "4x6", CardSize.FOUR_BY_SIX,
+            "a5", CardSize.A5,
+            "a6", CardSize.A6);
+
+    @Override
+    public CardSize convert(String name) {
+      CardSize size = SIZES.get(name.toLowerCase(Locale.ROOT));
+      if (size == null) {
+        throw new CommandLine.TypeConversionException(
+            "no card is called '" + name + "': use one of " + new TreeSet<>(SIZES.keySet()));
+      }
+      return size;
     }
   }
 
@@ -125,6 +159,13 @@ final class Options {
           "no label sheet is called '" + labels + "': use " + LabelGrid.all().keySet());
     }
     return labels == null ? LabelGrid.usual(paper()) : LabelGrid.all().get(labels);
+  }
+
+  /** How cards stand on the paper; half of it each if no size is named. */
+  CardSheet cards() {
+    CardSize half = paper == Sizes.A4 ? CardSize.A5 : CardSize.HALF_LETTER;
+    CardSize size = Optional.ofNullable(card).orElse(half);
+    return single ? CardSheet.single(size) : CardSheet.on(paper(), size);
   }
 
   /** The paper. */

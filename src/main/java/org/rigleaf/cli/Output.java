@@ -10,10 +10,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.rigleaf.print.CardTooTall;
 import org.rigleaf.print.MissingGlyph;
 import org.rigleaf.print.Press;
 import org.rigleaf.print.Templates;
 import org.rigleaf.sheets.Digests;
+import org.rigleaf.source.Position;
+import org.rigleaf.source.Problem;
 import org.rigleaf.source.ProblemsFound;
 
 /** The finished files of one profile, made in memory, written whole and moved into place. */
@@ -65,7 +68,13 @@ record Output(Map<String, byte[]> files) {
     long id = Long.parseUnsignedLong(Digests.digest(made.html()).substring(0, 16), 16);
     LocalDate date = profile.rig().edition().date().orElse(NO_DATE);
     try {
-      return PRESS.pdf(made.html(), made.paper(), date, id);
+      return made.cards().isPresent()
+          ? PRESS.cards(made.html(), made.cards().get(), date, id)
+          : PRESS.pdf(made.html(), made.paper(), date, id);
+    } catch (CardTooTall tall) {
+      Position file = Position.start(profile.file().toString());
+      String cure = "choose a larger --card, or say less on it";
+      throw new ProblemsFound(List.of(new Problem(file, "", tall.getMessage(), cure)));
     } catch (MissingGlyph missing) {
       throw new ProblemsFound(SignSearch.problems(profile.file(), missing.character()));
     }

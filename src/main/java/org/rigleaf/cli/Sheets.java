@@ -6,11 +6,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.rigleaf.guidance.Wording;
 import org.rigleaf.print.Templates;
 import org.rigleaf.sheets.Binder;
 import org.rigleaf.sheets.BinderMaker;
+import org.rigleaf.sheets.CardSheet;
+import org.rigleaf.sheets.CardsMaker;
 import org.rigleaf.sheets.Comparison;
+import org.rigleaf.sheets.Effective;
 import org.rigleaf.sheets.LabelMaker;
 import org.rigleaf.sheets.LabelSheets;
 import org.rigleaf.sheets.NoticeMaker;
@@ -37,6 +41,7 @@ record Sheets(Issuing issuing, BinderMaker maker, Options options, Templates tem
     made.put("notice", Sheets::notice);
     made.put("walk-through", Sheets::walkThrough);
     made.put("labels", Sheets::labels);
+    made.put("cards", Sheets::cards);
     return made;
   }
 
@@ -54,7 +59,8 @@ record Sheets(Issuing issuing, BinderMaker maker, Options options, Templates tem
     Paper paper = options.paper();
     Binder binder = maker.binder(paper, issuing.draft());
     List<String> topics = binder.topics().stream().map(t -> topic(t, binder)).toList();
-    return Optional.of(new Made(templates.binder(binder, topics, issuing.effective()), paper));
+    return Optional.of(
+        new Made(templates.binder(binder, topics, issuing.effective("topic")), paper));
   }
 
   private String topic(Topic topic, Binder binder) {
@@ -91,11 +97,25 @@ record Sheets(Issuing issuing, BinderMaker maker, Options options, Templates tem
     LabelSheets sheets =
         new LabelMaker(profile.rig(), maker, Wording.english(options.units()))
             .sheets(
-                options.labels(),
-                issuing.draft(),
-                issuing.editions("label"),
-                profile.file().toString());
+                options.labels(), issuing.draft(), editions("label"), profile.file().toString());
     return Optional.of(new Made(templates.sheet("labels", sheets), sheets.paper()));
+  }
+
+  private Map<String, String> editions(String kind) {
+    return issuing.effective(kind).stream()
+        .collect(Collectors.toMap(Effective::id, Effective::edition));
+  }
+
+  private Optional<Made> cards() {
+    CardSheet sheet = options.cards();
+    Wording wording = Wording.english(options.units());
+    CardsMaker cards = new CardsMaker(issuing.profile().rig(), maker, wording, sheet.size());
+    return Optional.of(
+        new Made(
+            templates.sheet(
+                "cards", cards.cards(sheet, issuing.draft(), issuing.effective("card"))),
+            options.paper(),
+            Optional.of(sheet)));
   }
 
   private NoticeMaker notice(Comparison comparison) {

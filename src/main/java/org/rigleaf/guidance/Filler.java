@@ -182,7 +182,7 @@ public final class Filler {
   }
 
   /** Whom to call first; a line to fill in if nobody is named. */
-  Run contact() {
+  public Run contact() {
     return rig.contacts().stream()
         .findFirst()
         .map(Filler::line)

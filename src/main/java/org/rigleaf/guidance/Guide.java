@@ -307,7 +307,8 @@ public final class Guide {
             code,
             code.isEmpty() ? "" : gear,
             gear.isEmpty() ? Words.NONE : places.where(gear),
-            reminders(s.cautions())));
+            reminders(s.cautions()),
+            s.card()));
   }
 
   private void subjects(String procedure, Item.StepText s, String gear, String item) {

@@ -15,6 +15,7 @@ import java.util.List;
  * @param gear id of the gear that the code stands for; may be empty
  * @param place where the gear is; may be empty
  * @param reminders cautions that stand before the action
+ * @param card true if it stands on the card of its task too
  */
 public record Step(
     String id,
@@ -26,7 +27,8 @@ public record Step(
     String code,
     String gear,
     Words place,
-    List<Reminder> reminders) {
+    List<Reminder> reminders,
+    boolean card) {
   /** Copies the list. */
   public Step {
     reminders = List.copyOf(reminders);

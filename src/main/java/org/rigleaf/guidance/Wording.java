@@ -49,6 +49,7 @@ public final class Wording {
   private final Map<String, TopicText.SectionText> sections = new LinkedHashMap<>();
   private final Map<String, String> phrases = new LinkedHashMap<>();
   private final Map<String, List<Show>> walk = new LinkedHashMap<>();
+  private final Map<String, CardText> cards = new LinkedHashMap<>();
   private List<Show> stay = List.of();
   private final WordingCheck check = new WordingCheck();
 
@@ -104,6 +105,8 @@ public final class Wording {
     w.each("stops.yaml", w.stops, StopText::read);
     w.each("label-texts.yaml", w.labelTexts, LabelText::read);
     w.each("walk-through.yaml", w.walk, (id, e, c) -> part(e, c));
+    w.each("cards.yaml", w.cards, CardText::read);
+    w.cards.values().forEach(w::checkCard);
     w.stay = TopicText.shows(w.file("stay.yaml"), w.check);
     w.each("notice.yaml", w.lines, (id, e, c) -> line(e, c));
     w.each("findings.yaml", w.findings, (id, e, c) -> w.finding(e, c));
@@ -162,6 +165,22 @@ public final class Wording {
   private void upkeep(String file) {
     String trade = file.replace(".yaml", "");
     each("upkeep/" + file, tasks, (id, e, c) -> TaskText.read(id, trade, e, c));
+  }
+
+  /** A card that names a task no file tells would never be printed. */
+  private void checkCard(CardText card) {
+    for (Show show : card.shows()) {
+      boolean missing =
+          show instanceof Show.OfProcedure p && !procedures.containsKey(p.id())
+              || show instanceof Show.OfFault f && !faults.containsKey(f.id())
+              || show instanceof Show.Listing l
+                  && l.what().equals("topic")
+                  && !topics.containsKey(l.title());
+      if (missing) {
+        String cure = "use an id of procedures, faults or topics";
+        check.problem(Position.start("cards.yaml"), card.id(), "no such task: " + show, cure);
+      }
+    }
   }
 
   private void names(String file) {
@@ -229,6 +248,16 @@ public final class Wording {
   /** The topics of the binder, in order. */
   public Collection<TopicText> topics() {
     return topics.values();
+  }
+
+  /** What a topic shows. */
+  public List<Show> shows(String topic) {
+    return topics.get(topic).shows();
+  }
+
+  /** The cards, in order. */
+  public Collection<CardText> cards() {
+    return cards.values();
   }
 
   /** The title of a topic. */

@@ -14,6 +14,7 @@ import java.util.GregorianCalendar;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.rigleaf.sheets.CardSheet;
 import org.rigleaf.sheets.Paper;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -48,18 +49,50 @@ public final class Press {
    *     it
    */
   public byte[] pdf(String html, Paper paper, LocalDate editionDate, long documentId) {
-    html.codePoints().filter(Press::noSign).findFirst().ifPresent(Press::missing);
-    Document document = Dom.parse(html);
-    Outside.refuse(document);
-    checkGlyphs(document.getDocumentElement());
+    Document document = checked(html);
     Element root = document.getDocumentElement();
     int tabs = Integer.parseInt(root.getAttribute("data-tabs"));
     SvgLabels.lay(document, paper.textWidthMm() * POINTS_PER_MM);
     Furniture.fit(document, templates.printStyle(root.getAttribute("data-look"), paper, tabs));
-    return render(document, paper, editionDate, documentId);
+    return render(
+        document, editionDate, documentId, (made, pdf) -> NotesPages.rule(made, pdf, paper));
   }
 
-  private static byte[] render(Document document, Paper paper, LocalDate date, long documentId) {
+  /**
+   * Prints cards.
+   *
+   * @param sheet how many stand on a page
+   * @throws CardTooTall if one does not hold what stands on it
+   */
+  public byte[] cards(String html, CardSheet sheet, LocalDate editionDate, long documentId) {
+    Document document = checked(html);
+    CardPages.headings(document);
+    SvgLabels.lay(document, sheet.size().roomPt());
+    Furniture.fit(document, templates.cardStyle(sheet));
+    return render(
+        document,
+        editionDate,
+        documentId,
+        (made, pdf) -> {
+          CardPages.measure(made, document, sheet);
+          CardPages.cropMarks(pdf, sheet);
+        });
+  }
+
+  private static Document checked(String html) {
+    html.codePoints().filter(Press::noSign).findFirst().ifPresent(Press::missing);
+    Document document = Dom.parse(html);
+    Outside.refuse(document);
+    checkGlyphs(document.getDocumentElement());
+    return document;
+  }
+
+  /** What is looked at and drawn once the pages are laid out. */
+  private interface Finish {
+    void on(PdfBoxRenderer renderer, PDDocument pdf) throws IOException;
+  }
+
+  private static byte[] render(Document document, LocalDate date, long documentId, Finish finish) {
     PdfRendererBuilder builder = new PdfRendererBuilder();
     builder.withW3cDocument(document, BASE);
     builder.useSVGDrawer(new BatikSVGDrawer());
@@ -71,7 +104,7 @@ public final class Press {
     try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
       renderer.createPDFWithoutClosing();
       try (PDDocument pdf = renderer.getPdfDocument()) {
-        NotesPages.rule(renderer, pdf, paper);
+        finish.on(renderer, pdf);
         return save(pdf, date, documentId);
       }
     } catch (IOException e) {

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.rigleaf.sheets.Binder;
+import org.rigleaf.sheets.CardSheet;
 import org.rigleaf.sheets.DrawingBlock;
 import org.rigleaf.sheets.Effective;
 import org.rigleaf.sheets.Paper;
@@ -80,6 +81,11 @@ public final class Templates {
    */
   String printStyle(String look, Paper paper, int tabs) {
     return fill("looks/" + look + ".ftl", Map.of("paper", paper, "tabs", tabs));
+  }
+
+  /** The style for cards on paper. */
+  String cardStyle(CardSheet sheet) {
+    return fill("looks/cards.ftl", Map.of("sheet", sheet, "size", sheet.size()));
   }
 
   private String fill(String template, Map<String, Object> model) {

@@ -202,6 +202,16 @@ public final class BinderMaker {
     return places.notes(title, rest);
   }
 
+  /** The code of a topic; empty if this binder does not have it. */
+  String code(String topic) {
+    return codes.getOrDefault(topic, "");
+  }
+
+  /** Codes of what is no topic, those of the last issued edition kept. */
+  Map<String, String> codes(List<TopicCodes.Wanted> wanted) {
+    return TopicCodes.assign(wanted, issued);
+  }
+
   /** The edition, as printed. */
   Edition edition() {
     int number = IssuedMaker.number(rig.edition());

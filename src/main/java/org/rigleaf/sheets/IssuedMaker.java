@@ -88,6 +88,9 @@ public final class IssuedMaker {
   private static Map<String, String> codes(List<Piece> pieces) {
     Map<String, String> codes = new LinkedHashMap<>();
     pieces.stream().filter(p -> p.kind().equals("topic")).forEach(p -> codes.put(p.id(), p.code()));
+    pieces.stream()
+        .filter(p -> p.kind().equals("card"))
+        .forEach(p -> codes.put(CardsMaker.coded(p.id()), p.code()));
     return codes;
   }
 

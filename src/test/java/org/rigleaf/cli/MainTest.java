@@ -55,6 +55,8 @@ class MainTest {
         List.of(
             "bulrush/binder.html",
             "bulrush/binder.pdf",
+            "bulrush/cards.html",
+            "bulrush/cards.pdf",
             "bulrush/figures.json",
             "bulrush/labels.html",
             "bulrush/labels.pdf",

@@ -79,7 +79,8 @@ final class LongTopics {
         number % 3 == 0 ? "W" + number : "",
         number % 3 == 0 ? "gear." + number : "",
         number % 3 == 0 ? Words.of("behind place" + number) : Words.NONE,
-        warned ? List.of(reminder("caution", "CAUTION")) : List.of());
+        warned ? List.of(reminder("caution", "CAUTION")) : List.of(),
+        true);
   }
 
   private static Reminder reminder(String level, String signal) {

@@ -564,7 +564,8 @@ final class SampleBinder {
         "",
         "",
         Words.NONE,
-        List.of());
+        List.of(),
+        true);
   }
 
   private static Step at(Step s, String code, String gear, String place) {
@@ -578,7 +579,8 @@ final class SampleBinder {
         code,
         gear,
         Words.of(place),
-        s.reminders());
+        s.reminders(),
+        true);
   }
 
   private static Step ifNot(Step s, String text) {
@@ -592,7 +594,8 @@ final class SampleBinder {
         s.code(),
         s.gear(),
         s.place(),
-        s.reminders());
+        s.reminders(),
+        true);
   }
 
   private static Step noted(Step s, String text) {
@@ -606,7 +609,8 @@ final class SampleBinder {
         s.code(),
         s.gear(),
         s.place(),
-        s.reminders());
+        s.reminders(),
+        true);
   }
 
   private static Step remind(Step s, Reminder... reminders) {
@@ -620,6 +624,7 @@ final class SampleBinder {
         s.code(),
         s.gear(),
         s.place(),
-        List.of(reminders));
+        List.of(reminders),
+        true);
   }
 }
