@@ -92,6 +92,9 @@ record EachProfile(CommandLine line, int jobs) {
       one.get().forEach(line.getOut()::println);
       return 0;
     } catch (ExecutionException e) {
+      if (e.getCause() instanceof CommandLine.ParameterException wrongUsage) {
+        throw wrongUsage;
+      }
       return Main.failed((Exception) e.getCause(), line);
     } catch (InterruptedException e) {
       throw new IllegalStateException(e); // all are done
