@@ -110,7 +110,7 @@ final class Options {
   }
 
   /**
-   * The sheets to print; all if none are named, the plan alone of a stay that is named.
+   * The sheets to print; the usual ones if none are named, the plan alone of a stay that is named.
    *
    * @throws ParameterException if there is no such sheet
    */
@@ -124,7 +124,7 @@ final class Options {
     if (!sheets.isEmpty()) {
       return sheets;
     }
-    return stay == null ? List.copyOf(Sheets.names()) : List.of("stay");
+    return stay == null ? Sheets.usual() : List.of("stay");
   }
 
   /** The folder of a rig's sheets. */

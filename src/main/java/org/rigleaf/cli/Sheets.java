@@ -27,6 +27,7 @@ import org.rigleaf.source.ProblemsFound;
 
 /** The documents that exist, by the name of their files. */
 record Sheets(Issuing issuing, BinderMaker maker, Options options, Templates templates) {
+  private static final String BOOKLET = "booklet"; // says again what the cards say
   private static final Map<String, Maker> MADE = made();
 
   /** Makes one document; empty if there is nothing to say on it. */
@@ -42,12 +43,18 @@ record Sheets(Issuing issuing, BinderMaker maker, Options options, Templates tem
     made.put("walk-through", Sheets::walkThrough);
     made.put("labels", Sheets::labels);
     made.put("cards", Sheets::cards);
+    made.put(BOOKLET, Sheets::booklet);
     return made;
   }
 
   /** Names of all documents. */
   static Set<String> names() {
     return MADE.keySet();
+  }
+
+  /** Names of those that are made if none is asked for by name. */
+  static List<String> usual() {
+    return MADE.keySet().stream().filter(n -> !n.equals(BOOKLET)).toList();
   }
 
   /** One document by its name; empty if there is nothing to say on it. */
@@ -104,6 +111,17 @@ record Sheets(Issuing issuing, BinderMaker maker, Options options, Templates tem
   private Map<String, String> editions(String kind) {
     return issuing.effective(kind).stream()
         .collect(Collectors.toMap(Effective::id, Effective::edition));
+  }
+
+  private Optional<Made> booklet() {
+    CardSheet sheet = CardSheet.folded(options.paper());
+    Wording wording = Wording.english(options.units());
+    CardsMaker cards = new CardsMaker(issuing.profile().rig(), maker, wording, sheet.size());
+    return Optional.of(
+        new Made(
+            templates.sheet("booklet", cards.booklet(issuing.draft(), issuing.effective("card"))),
+            options.paper(),
+            Optional.of(sheet)));
   }
 
   private Optional<Made> cards() {

@@ -62,7 +62,7 @@ final class CardPages {
 
   /** Draws short lines at the edges of the page, in line with each cut, as artifacts. */
   static void cropMarks(PDDocument pdf, CardSheet sheet) throws IOException {
-    if (sheet.whole()) {
+    if (sheet.whole() || sheet.folded()) {
       return;
     }
     for (int page = 0; page < pdf.getNumberOfPages(); page++) {

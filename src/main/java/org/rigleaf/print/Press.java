@@ -61,12 +61,16 @@ public final class Press {
   /**
    * Prints cards.
    *
-   * @param sheet how many stand on a page
+   * @param sheet how many stand on a page; the pages of a booklet are put in the order in which
+   *     they lie on its sheets
    * @throws CardTooTall if one does not hold what stands on it
    */
   public byte[] cards(String html, CardSheet sheet, LocalDate editionDate, long documentId) {
     Document document = checked(html);
     CardPages.headings(document);
+    if (sheet.folded()) {
+      Signature.order(document);
+    }
     SvgLabels.lay(document, sheet.size().roomPt());
     Furniture.fit(document, templates.cardStyle(sheet));
     return render(

@@ -8,13 +8,15 @@ package org.rigleaf.sheets;
  * @param heightMm of the page
  * @param across cards side by side
  * @param down cards one under the other
+ * @param folded two pages of a booklet beside one another, folded between them and not cut
  */
-public record CardSheet(CardSize size, double widthMm, double heightMm, int across, int down) {
+public record CardSheet(
+    CardSize size, double widthMm, double heightMm, int across, int down, boolean folded) {
   private static final double TRIFLE = 1e-6; // two halves of a sheet fill it
 
   /** A card a page. */
   public static CardSheet single(CardSize size) {
-    return new CardSheet(size, size.widthMm(), size.heightMm(), 1, 1);
+    return new CardSheet(size, size.widthMm(), size.heightMm(), 1, 1, false);
   }
 
   /** As many as stand on the paper, upright or on its side. */
@@ -24,10 +26,16 @@ public record CardSheet(CardSize size, double widthMm, double heightMm, int acro
     return aside.count() > upright.count() ? aside : upright;
   }
 
+  /** The paper on its side, two pages beside one another: half a letter, or A5. */
+  public static CardSheet folded(Paper paper) {
+    CardSize half = paper == Paper.A4 ? CardSize.A5 : CardSize.HALF_LETTER;
+    return new CardSheet(half, paper.heightMm(), paper.widthMm(), 2, 1, true);
+  }
+
   private static CardSheet cut(CardSize size, double widthMm, double heightMm) {
     int across = (int) (widthMm / size.widthMm() + TRIFLE);
     int down = (int) (heightMm / size.heightMm() + TRIFLE);
-    return new CardSheet(size, widthMm, heightMm, across, down);
+    return new CardSheet(size, widthMm, heightMm, across, down, false);
   }
 
   /** Cards a page. */

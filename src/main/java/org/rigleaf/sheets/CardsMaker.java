@@ -28,6 +28,8 @@ public final class CardsMaker {
 
   private static final Set<String> GRAVE = Set.of("danger", "warning");
 
+  private static final int LINES = 24; // of the contents a page, each two lines of type at most
+
   private final Rig rig;
   private final BinderMaker maker;
   private final Wording wording;
@@ -52,15 +54,50 @@ public final class CardsMaker {
    * @param effective the editions in which cards last changed, by id
    */
   public Cards cards(CardSheet sheet, boolean draft, List<Effective> effective) {
-    List<Cards.Face> faces =
-        tasks().stream()
-            .flatMap(t -> t.cards().stream().map(c -> new Cards.Face(t, c, of(t, effective))))
-            .toList();
+    List<Cards.Face> faces = faces(effective);
     List<List<Cards.Face>> pages = new ArrayList<>();
     for (int i = 0; i < faces.size(); i += sheet.count()) {
       pages.add(faces.subList(i, Math.min(faces.size(), i + sheet.count())));
     }
-    return new Cards(rig.identity().name(), draft ? wording.phrase("draft") : "", pages);
+    return new Cards(rig.identity().name(), draft(draft), pages);
+  }
+
+  /**
+   * The cards bound: a cover, the contents, a card a page.
+   *
+   * @param effective the editions in which cards last changed, by id
+   */
+  public Booklet booklet(boolean draft, List<Effective> effective) {
+    List<Cards.Face> faces = faces(effective);
+    List<Cards.Face> tasks = faces.stream().filter(f -> f.card().number() == 1).toList();
+    int before = 1 + (tasks.size() + LINES - 1) / LINES; // the cover and the contents
+    List<List<Booklet.Line>> contents = new ArrayList<>();
+    for (int i = 0; i < tasks.size(); i++) {
+      if (i % LINES == 0) {
+        contents.add(new ArrayList<>());
+      }
+      CardTask task = tasks.get(i).task();
+      int page = before + 1 + faces.indexOf(tasks.get(i));
+      contents.get(i / LINES).add(new Booklet.Line(task.title(), task.emergency(), page));
+    }
+    return new Booklet(
+        rig.identity().name(),
+        wording.phrase("kind-" + rig.identity().kind().trait()),
+        draft(draft),
+        maker.edition(),
+        new Words(List.of(maker.guide().filler().contact())),
+        contents,
+        faces);
+  }
+
+  private String draft(boolean draft) {
+    return draft ? wording.phrase("draft") : "";
+  }
+
+  private List<Cards.Face> faces(List<Effective> effective) {
+    return tasks().stream()
+        .flatMap(t -> t.cards().stream().map(c -> new Cards.Face(t, c, of(t, effective))))
+        .toList();
   }
 
   private Effective of(CardTask task, List<Effective> effective) {
