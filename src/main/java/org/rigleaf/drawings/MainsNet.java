@@ -110,7 +110,7 @@ public final class MainsNet {
             .map(s -> words.phrase("net-legs"));
     if (electric.panel().isPresent()) {
       draft.gear(PANEL, Shape.SWITCH, MAIN, 0, Stream.of(main, legs));
-    } else if (electric.shore().isPresent() || electric.generator().isPresent()) {
+    } else if (!draft.isEmpty() || electric.generator().isPresent()) {
       String name = words.phrase("net-panel");
       draft.plain(PANEL, name, Shape.SWITCH, MAIN, 0, Stream.of(main, legs));
     }
