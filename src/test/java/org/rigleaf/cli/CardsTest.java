@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
@@ -35,7 +36,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.rigleaf.RandomRigs;
 import org.rigleaf.TestRigs;
 import org.rigleaf.figures.Figures;
 import org.rigleaf.guidance.Wording;
@@ -58,7 +58,7 @@ import org.verapdf.pdfa.results.ValidationResult;
 class CardsTest {
   private static final int MOST_STEPS = 9; // a list longer than nine is not kept in mind
   private static final double SMALLEST = 9.95; // 10 pt, less the rounding of the file
-  private static final int DRAWN = 12; // random rigs; each is laid out whole
+  private static final Map<String, String> MADE = new ConcurrentHashMap<>(); // usual, by rig
 
   @TempDir private Path folder;
   private final StringWriter err = new StringWriter();
@@ -68,6 +68,10 @@ class CardsTest {
     BinderMaker maker = BinderMaker.of(rig, Figures.of(rig), wording, Map.of());
     CardsMaker cards = new CardsMaker(rig, maker, wording, sheet.size());
     return Output.TEMPLATES.sheet("cards", cards.cards(sheet, true, List.of()));
+  }
+
+  private static String usual(String name) {
+    return MADE.computeIfAbsent(name, n -> html(rig(n), usual()));
   }
 
   private static CardSheet usual() {
@@ -89,7 +93,7 @@ class CardsTest {
   @ParameterizedTest
   @MethodSource("rigs")
   void everyCardSaysWhatItIsAndHoldsNoMoreThanNineSteps(String name) {
-    Document cards = Jsoup.parse(html(rig(name), usual()));
+    Document cards = Jsoup.parse(usual(name));
     for (Element card : cards.select("[data-card]")) {
       String what = name + " " + card.id();
       assertTrue(card.select("li[data-step], .fact").size() <= MOST_STEPS, what);
@@ -117,12 +121,19 @@ class CardsTest {
     return cards.select("svg.qr").isEmpty();
   }
 
+  /** The binder as HTML alone; its print takes longest. */
+  private static Document binder(String name) throws Exception {
+    Issuing issuing = Issuing.toBuild(Profile.read(Printed.path(name)), Output.TEMPLATES);
+    Sheets sheets = new Sheets(issuing, issuing.profile().maker(), new Options(), Output.TEMPLATES);
+    return Jsoup.parse(sheets.make("binder").orElseThrow().html());
+  }
+
   /** No step is told in other words than in the binder, and none twice on the cards. */
   @ParameterizedTest
   @MethodSource("rigs")
-  void stepsAreThoseOfTheBinderInItsOrder(String name) {
-    Document cards = Jsoup.parse(html(rig(name), usual()));
-    Document binder = Printed.html(name);
+  void stepsAreThoseOfTheBinderInItsOrder(String name) throws Exception {
+    Document cards = Jsoup.parse(usual(name));
+    Document binder = binder(name);
     for (String id : new TreeSet<>(cards.select("[data-card]").eachAttr("data-card"))) {
       List<String> on = cards.select("[data-card=" + id + "] [data-step]").eachAttr("data-step");
       assertEquals(on.size(), new HashSet<>(on).size(), name + id);
@@ -143,7 +154,7 @@ class CardsTest {
   /** Heron Flats keeps all demo rigs; its number stands in their profiles. */
   @Test
   void everyCardHasTheNumberToCallAndNoneAPrivateValue() {
-    Document cards = Jsoup.parse(html(TestRigs.demo("sedge"), usual()));
+    Document cards = Jsoup.parse(usual("sedge"));
     for (Element card : cards.select("[data-card]")) {
       assertTrue(card.select(".call").text().contains("555-0142"), card.id());
     }
@@ -151,8 +162,9 @@ class CardsTest {
     assertFalse(cards.html().contains("HF-20"), "the policy");
   }
 
+  /** Other tests print the other rigs of the fleet; reckoning alone is for CardFitTest. */
   @ParameterizedTest
-  @MethodSource("rigs")
+  @ValueSource(strings = {"sedge", "bulrush"})
   void demoCardsFitInEverySizeWithNoLetterUnderTenPoints(String name) throws IOException {
     for (CardSize size : List.of(CardSize.HALF_LETTER, CardSize.A6)) {
       CardSheet sheet = CardSheet.on(Paper.LETTER, size);
@@ -167,18 +179,6 @@ class CardsTest {
             assertTrue(p.getFontSizeInPt() >= SMALLEST, name + " " + p.getFontSizeInPt());
           }
         }.getText(document);
-      }
-    }
-  }
-
-  @Test
-  void cardsOfRandomRigsFit() {
-    List<RandomRigs.Profile> drawn = RandomRigs.all();
-    for (RandomRigs.Profile profile : drawn.subList(0, Math.min(DRAWN, drawn.size()))) {
-      try {
-        pdf(html(profile.rig(), usual()), usual());
-      } catch (CardTooTall tall) {
-        throw new AssertionError(profile.name() + ": " + tall.getMessage(), tall);
       }
     }
   }
