@@ -58,6 +58,7 @@ import org.verapdf.pdfa.results.ValidationResult;
 class CardsTest {
   private static final int MOST_STEPS = 9; // a list longer than nine is not kept in mind
   private static final double SMALLEST = 9.95; // 10 pt, less the rounding of the file
+  private static final Map<String, byte[]> PRINTED = new ConcurrentHashMap<>();
   private static final Map<String, String> MADE = new ConcurrentHashMap<>(); // usual, by rig
 
   @TempDir private Path folder;
@@ -72,6 +73,10 @@ class CardsTest {
 
   private static String usual(String name) {
     return MADE.computeIfAbsent(name, n -> html(rig(n), usual()));
+  }
+
+  private static byte[] print(String name) {
+    return PRINTED.computeIfAbsent(name, n -> pdf(usual(n), usual()));
   }
 
   private static CardSheet usual() {
@@ -166,20 +171,22 @@ class CardsTest {
   @ParameterizedTest
   @ValueSource(strings = {"sedge", "bulrush"})
   void demoCardsFitInEverySizeWithNoLetterUnderTenPoints(String name) throws IOException {
-    for (CardSize size : List.of(CardSize.HALF_LETTER, CardSize.A6)) {
-      CardSheet sheet = CardSheet.on(Paper.LETTER, size);
-      String html = html(rig(name), sheet);
-      byte[] pdf = pdf(html, sheet);
-      int cards = Jsoup.parse(html).select("[data-card]").size();
-      try (PDDocument document = Loader.loadPDF(pdf)) {
-        assertEquals((cards + 1) / 2, document.getNumberOfPages(), "two a sheet of Letter");
-        new PDFTextStripper() {
-          @Override
-          protected void processTextPosition(TextPosition p) {
-            assertTrue(p.getFontSizeInPt() >= SMALLEST, name + " " + p.getFontSizeInPt());
-          }
-        }.getText(document);
-      }
+    CardSheet small = CardSheet.on(Paper.LETTER, CardSize.A6);
+    String html = html(rig(name), small);
+    readable(name, usual(name), print(name));
+    readable(name, html, pdf(html, small));
+  }
+
+  private static void readable(String name, String html, byte[] pdf) throws IOException {
+    int cards = Jsoup.parse(html).select("[data-card]").size();
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      assertEquals((cards + 1) / 2, document.getNumberOfPages(), "two a sheet of Letter");
+      new PDFTextStripper() {
+        @Override
+        protected void processTextPosition(TextPosition p) {
+          assertTrue(p.getFontSizeInPt() >= SMALLEST, name + " " + p.getFontSizeInPt());
+        }
+      }.getText(document);
     }
   }
 
@@ -214,18 +221,16 @@ class CardsTest {
   /** A phone's camera sees squares, not paths: the printed page is read back. */
   @Test
   void theCodeOnTheCardLeadsToThePageOfTheRig() throws Exception {
-    String html = html(TestRigs.demo("sedge"), CardSheet.single(CardSize.HALF_LETTER));
-    byte[] pdf = pdf(html, CardSheet.single(CardSize.HALF_LETTER));
-    List<Element> cards = Jsoup.parse(html).select("[data-card]");
-    int page = 0;
-    while (cards.get(page).hasClass("emergency")) {
-      page++;
+    List<Element> cards = Jsoup.parse(usual("sedge")).select("[data-card]");
+    int card = 0;
+    while (cards.get(card).hasClass("emergency")) {
+      card++;
     }
-    try (PDDocument document = Loader.loadPDF(pdf)) {
-      BufferedImage image = new PDFRenderer(document).renderImageWithDPI(page, 150);
-      int width = image.getWidth();
-      int height = image.getHeight();
-      int[] pixels = image.getRGB(0, 0, width, height, null, 0, width);
+    try (PDDocument document = Loader.loadPDF(print("sedge"))) {
+      BufferedImage page = new PDFRenderer(document).renderImageWithDPI(card / 2, 150);
+      int width = page.getWidth() / 2; // two cards side by side
+      int height = page.getHeight();
+      int[] pixels = page.getRGB(card % 2 * width, 0, width, height, null, 0, width);
       BinaryBitmap bitmap =
           new BinaryBitmap(new HybridBinarizer(new RGBLuminanceSource(width, height, pixels)));
       assertEquals(
@@ -238,7 +243,7 @@ class CardsTest {
   void everyCheckOfPdfUaPasses(String name) throws Exception {
     VeraGreenfieldFoundryProvider.initialise();
     PDFAFlavour ua = PDFAFlavour.PDFUA_1;
-    byte[] pdf = pdf(html(rig(name), usual()), usual());
+    byte[] pdf = print(name);
     try (PDFAParser parser =
             Foundries.defaultInstance().createParser(new java.io.ByteArrayInputStream(pdf), ua);
         PDFAValidator validator = Foundries.defaultInstance().createValidator(ua, false)) {
@@ -271,8 +276,8 @@ class CardsTest {
         first
             .replace("number: 1, date: 2026-05-02", "number: 2, date: 2026-06-01")
             .replace("under the bed", "behind the stove");
-    assertEquals(0, run("issue", first), err.toString());
-    assertEquals(0, run("build", second), err.toString());
+    assertEquals(0, run("issue", first, "--sheets", "cards"), err.toString());
+    assertEquals(0, run("build", second, "--sheets", "cards,notice"), err.toString());
     Document cards = sheet("cards");
     Set<String> changed = new TreeSet<>();
     for (Element card : cards.select("[data-card]")) {
