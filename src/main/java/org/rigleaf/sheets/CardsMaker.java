@@ -183,9 +183,13 @@ public final class CardsMaker {
     return new CardTask.Part(
         title,
         steps.stream()
-            .<CardLine>map(
-                s -> new CardLine.OfStep(number.incrementAndGet(), s, urgent || grave(s)))
+            .<CardLine>map(s -> step(number.incrementAndGet(), s, urgent || grave(s)))
             .toList());
+  }
+
+  private static CardLine step(int number, Step step, boolean grave) {
+    boolean own = step.see().runs().size() > 1; // a value of this rig stands in it
+    return new CardLine.OfStep(number, step, grave || own, grave);
   }
 
   private static boolean grave(Step step) {
