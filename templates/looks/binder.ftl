@@ -181,6 +181,15 @@ tr { page-break-inside: avoid; }
 .legend .code { font-size: 10pt; }
 .legend p { font-size: 10pt; line-height: 12pt; }
 
+/* photos: the longer side as long as half the text is wide, for which their dots are counted */
+<#assign photo = (text / 2 - 4)?floor>
+.photo-row { overflow: hidden; page-break-inside: avoid; padding-bottom: 8pt; }
+.photo { float: left; width: ${photo}pt; margin-right: 4pt; }
+.photo + .photo { float: right; margin-right: 0; }
+.photo img { display: block; width: ${[photo, 241]?min}pt; margin-bottom: 4pt; }
+.tall img { width: auto; height: ${[photo, 241]?min}pt; }
+.photo .legend { float: none; width: 100%; }
+
 /* faults: a symptom and its checks stay on one page; where to stop is white on black */
 .fault { page-break-inside: avoid; padding-bottom: 4pt; }
 .fault h3 { padding: 4pt 0; }

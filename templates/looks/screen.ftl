@@ -40,6 +40,8 @@ svg { max-width: 100%; height: auto; }
 .value { font-size: 1.5em; font-weight: 700; }
 .key-figures li, .places li, .finding, .legend li { border-top: 1px solid #999; padding: 8px 0; }
 .urgent { border: 4px solid #000; padding: 8px 14px; margin: 16px 0; }
+.photo img { max-width: 100%; height: auto; }
+.tall img { max-height: 90vh; width: auto; }
 .what, .place-name { font-weight: 700; }
 .leans, .small { font-size: 0.85em; }
 table { border-collapse: collapse; width: 100%; margin: 8px 0 16px; }

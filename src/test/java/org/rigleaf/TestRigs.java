@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.rigleaf.guidance.Wording;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.source.Node;
+import org.rigleaf.source.Picture;
 import org.rigleaf.source.Problems;
 import org.rigleaf.source.ProblemsFound;
 import org.rigleaf.source.Yaml;
@@ -38,7 +39,8 @@ public final class TestRigs {
       if (!problems.none()) {
         throw new ProblemsFound(problems.sorted());
       }
-      return Rig.read(root.orElse(null), notes, Map.of(), Wording.english().taskIds());
+      return Rig.read(
+          root.orElse(null), notes, Map.of(), Wording.english().taskIds(), TestRigs::noPhotos);
     } catch (ProblemsFound e) {
       throw new AssertionError(e.getMessage(), e);
     }
@@ -46,6 +48,11 @@ public final class TestRigs {
 
   private static Optional<Node> node(String yaml, String file, Problems problems) {
     return Yaml.read(yaml.getBytes(StandardCharsets.UTF_8), file, problems);
+  }
+
+  /** A profile in a text has no folder. */
+  private static Picture noPhotos(String file) {
+    throw new AssertionError(file);
   }
 
   /** A rig of the demo fleet. */

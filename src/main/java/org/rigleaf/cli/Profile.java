@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -12,10 +13,12 @@ import org.rigleaf.figures.Amounts;
 import org.rigleaf.figures.Figures;
 import org.rigleaf.guidance.Upkeep;
 import org.rigleaf.guidance.Wording;
+import org.rigleaf.rig.Photo;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.sheets.BinderMaker;
 import org.rigleaf.source.Node;
 import org.rigleaf.source.NormalYaml;
+import org.rigleaf.source.Picture;
 import org.rigleaf.source.Problems;
 import org.rigleaf.source.ProblemsFound;
 import org.rigleaf.source.Yaml;
@@ -26,6 +29,7 @@ import org.rigleaf.source.Yaml;
  * @param root what the file holds
  * @param plain its text in the plain form, without private values
  * @param editions the editions issued of it
+ * @param photos those beside it
  */
 record Profile(
     Path file,
@@ -34,7 +38,9 @@ record Profile(
     Rig rig,
     Figures figures,
     BinderMaker maker,
-    Editions editions) {
+    Editions editions,
+    Photo.Shelf photos) {
+  private static final Picture GONE = new Picture("", 1, 1);
   private static final Set<String> NEVER_KEPT = Set.of("private");
 
   /**
@@ -52,17 +58,19 @@ record Profile(
     if (!problems.none()) {
       throw new ProblemsFound(problems.sorted());
     }
-    return of(file, root.orElseThrow(), notes, Editions.beside(file, name(file)));
+    Editions editions = Editions.beside(file, name(file));
+    return of(file, root.orElseThrow(), notes, editions, shelf(file));
   }
 
-  private static Profile of(Path file, Node root, Optional<Node> log, Editions editions)
+  private static Profile of(
+      Path file, Node root, Optional<Node> log, Editions editions, Photo.Shelf photos)
       throws ProblemsFound {
     Wording wording = Wording.english();
-    Rig rig = Rig.read(root, log, editions.gearCodes(), wording.taskIds());
+    Rig rig = Rig.read(root, log, editions.gearCodes(), wording.taskIds(), photos);
     Figures figures = Figures.of(rig, Upkeep.intervals(rig, wording));
     BinderMaker maker = BinderMaker.of(rig, figures, wording, editions.topicCodes());
     String plain = NormalYaml.text((Node.Mapping) root, NEVER_KEPT);
-    return new Profile(file, (Node.Mapping) root, plain, rig, figures, maker, editions);
+    return new Profile(file, (Node.Mapping) root, plain, rig, figures, maker, editions, photos);
   }
 
   /**
@@ -82,7 +90,7 @@ record Profile(
     try {
       return root.isEmpty()
           ? Optional.empty()
-          : Optional.of(of(file, root.get(), Optional.empty(), editions));
+          : Optional.of(of(file, root.get(), Optional.empty(), editions, this::photoOrNone));
     } catch (ProblemsFound e) {
       return Optional.empty();
     }
@@ -107,7 +115,7 @@ record Profile(
     if (!problems.none()) {
       throw new ProblemsFound(problems.sorted());
     }
-    return of(file, new Node.Mapping(entries, root.at()), Optional.empty(), editions);
+    return of(file, new Node.Mapping(entries, root.at()), Optional.empty(), editions, photos);
   }
 
   /** A file of a stay holds the key {@code stay}, as a profile does, and no other. */
@@ -131,6 +139,26 @@ record Profile(
     return units == Amounts.US
         ? maker
         : BinderMaker.of(rig, figures, Wording.english(units), editions.topicCodes());
+  }
+
+  /** A photo that an old edition names may be gone; the edition can still be read. */
+  private Picture photoOrNone(String name) {
+    try {
+      return photos.fetch(name);
+    } catch (Picture.Refused e) {
+      return GONE;
+    }
+  }
+
+  /** The photos beside a profile; each is read once, however many things it shows. */
+  private static Photo.Shelf shelf(Path file) {
+    Path folder = file.toAbsolutePath().getParent();
+    Map<String, Picture> read = new HashMap<>();
+    return name -> {
+      Picture picture = read.containsKey(name) ? read.get(name) : Picture.read(folder, name);
+      read.put(name, picture);
+      return picture;
+    };
   }
 
   /** The file's name without its ending: the folder of its sheets. */

@@ -38,9 +38,18 @@ final class Svg {
   private final StringBuilder out = new StringBuilder();
 
   Svg open(double width, double height, String label) {
+    return open(width, height, "img", label);
+  }
+
+  /** A picture whose words are read aloud one by one; no list beside it says the same. */
+  Svg openWords(double width, double height, String label) {
+    return open(width, height, "group", label);
+  }
+
+  private Svg open(double width, double height, String role, String label) {
     out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 ")
         .append(number(width) + " " + number(height))
-        .append("\" role=\"img\" aria-label=\"" + escape(label) + "\"")
+        .append("\" role=\"" + role + "\" aria-label=\"" + escape(label) + "\"")
         .append(" font-family=\"'DejaVu Sans Condensed', 'DejaVu Sans', Verdana, sans-serif\">\n");
     return this;
   }

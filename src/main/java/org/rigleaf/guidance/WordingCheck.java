@@ -17,7 +17,7 @@ final class WordingCheck {
   static final Set<String> PLOTS = Set.of("bank", "sun", "lasts", "together", "level");
 
   /** What the sheets can draw of the rig itself. */
-  static final Set<String> DRAWINGS = Set.of("plan");
+  static final Set<String> DRAWINGS = Set.of("plan", "breakers", "fuses", "monitor");
 
   final Problems problems = new Problems();
   final Set<String> traits = Traits.possible();

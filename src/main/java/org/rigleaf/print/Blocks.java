@@ -13,12 +13,12 @@ import org.jsoup.select.QueryParser;
 import org.rigleaf.sheets.Digests;
 
 /**
- * The blocks of a finished piece of HTML: steps, rows, panels, paragraphs, drawings. By their
- * digests one tells which of them changed. The number of a step is left out, so that a new step
- * does not mark all that follow.
+ * The blocks of a finished piece of HTML: steps, rows, panels, paragraphs, drawings, photos. By
+ * their digests one tells which of them changed. The number of a step is left out, so that a new
+ * step does not mark all that follow.
  */
 public final class Blocks {
-  private static final Evaluator BLOCK = QueryParser.parse("li, tr, p, .panel, .drawn");
+  private static final Evaluator BLOCK = QueryParser.parse("li, tr, p, .panel, .drawn, .photo");
   private static final Pattern NUMBER = Pattern.compile("<span class=\"n\">\\d+</span>");
 
   private Blocks() {}

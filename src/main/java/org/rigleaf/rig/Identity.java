@@ -35,6 +35,7 @@ public record Identity(
     Place seats) {
 
   static Identity read(Section s) {
+    s.photo();
     Fact[] body =
         s.part("body", b -> new Fact[] {b.notNegative("starts", FOOT), b.positive("length", FOOT)});
     Seats seats = s.part("seats", Seats::read);

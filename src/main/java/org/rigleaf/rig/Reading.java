@@ -23,9 +23,12 @@ final class Reading {
   final List<Reference> references = new ArrayList<>();
   final Map<String, String> names =
       new LinkedHashMap<>(); // id -> name, of everything a reference may mean
+  final List<Photo> photos = new ArrayList<>();
+  final Photo.Shelf shelf;
   final boolean schema; // true: a dry run that lists every key the format knows
 
-  Reading(boolean schema) {
+  Reading(boolean schema, Photo.Shelf shelf) {
     this.schema = schema;
+    this.shelf = shelf;
   }
 }

@@ -24,6 +24,7 @@ import org.rigleaf.source.ProblemsFound;
  * @param traits what the profile gives, as wording asks for it: paths, yes-keys, enum values
  * @param gear everything with a code
  * @param codes codes by gear id
+ * @param photos the keeper's photos, in the order of the profile
  * @param meant ids by what a reference may call them, in lower case
  */
 public record Rig(
@@ -50,6 +51,7 @@ public record Rig(
     Set<String> traits,
     List<Gear> gear,
     Map<String, String> codes,
+    List<Photo> photos,
     Map<String, String> meant) {
 
   /**
@@ -59,12 +61,17 @@ public record Rig(
    * @param log the log beside it; empty if there is none
    * @param issued codes by gear id of the last issued edition; empty before the first
    * @param tasks ids of the tasks of upkeep that the log may name
-   * @throws ProblemsFound with every problem of the profile
+   * @param shelf where the photos are
+   * @throws ProblemsFound with every problem of the profile and its photos
    */
   public static Rig read(
-      Node root, Optional<Node> log, Map<String, String> issued, Set<String> tasks)
+      Node root,
+      Optional<Node> log,
+      Map<String, String> issued,
+      Set<String> tasks,
+      Photo.Shelf shelf)
       throws ProblemsFound {
-    Reading reading = new Reading(false);
+    Reading reading = new Reading(false, shelf);
     Fields profile = top(root, "a profile is keys with values", "start with 'rig:'", reading);
     Fields notes = Fields.none("", reading.problems);
     if (log.isPresent()) {
@@ -96,14 +103,14 @@ public record Rig(
    * Every trait that some profile could have: the paths, yes-keys and enum values of the format.
    */
   public static Set<String> possibleTraits() {
-    Reading reading = new Reading(true);
+    Reading reading = new Reading(true, file -> null);
     blank(reading);
     return Collections.unmodifiableSet(new LinkedHashSet<>(reading.traits));
   }
 
   /** Gear ids by list or section path, without the items' own parts, that the format knows. */
   public static Set<String> possibleGear() {
-    Reading reading = new Reading(true);
+    Reading reading = new Reading(true, file -> null);
     blank(reading);
     Set<String> types = new LinkedHashSet<>();
     reading.gear.forEach(g -> types.add(g.type()));
@@ -139,6 +146,7 @@ public record Rig(
             Collections.unmodifiableSet(new LinkedHashSet<>(reading.traits)),
             List.copyOf(reading.gear),
             Codes.assign(reading.gear, issued),
+            List.copyOf(reading.photos),
             meant(reading));
     fields.finish();
     notes.finish();

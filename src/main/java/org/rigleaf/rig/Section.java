@@ -17,6 +17,7 @@ import org.rigleaf.source.Kind;
 import org.rigleaf.source.Nearest;
 import org.rigleaf.source.Node;
 import org.rigleaf.source.PartialDate;
+import org.rigleaf.source.Picture;
 import org.rigleaf.source.Position;
 import org.rigleaf.source.Quantity;
 import org.rigleaf.source.Unit;
@@ -589,11 +590,26 @@ public final class Section {
   /**
    * The same without a code, for gear that is not there. What the keeper says of any gear is kept
    * with the texts: {@code marked}, the words that panel or label have for it, {@code reset}, where
-   * its reset is, and {@code note}, how this one works.
+   * its reset is, and {@code note}, how this one works; and its photo.
    */
   public Gear unregistered(Letter letter) {
     List.of("marked", "reset", "note").forEach(this::words);
+    photo();
     return new Gear(path(), schemaPath, name(), letter, place(), words("code"));
+  }
+
+  /** The photo of this group; one that cannot be printed is a problem. */
+  void photo() {
+    text("photo")
+        .ifPresent(
+            t -> {
+              try {
+                Picture picture = reading.shelf.fetch(t.value().strip());
+                reading.photos.add(new Photo(path(), t.value().strip(), t.at(), picture));
+              } catch (Picture.Refused e) {
+                fields.problem(t.at(), "photo", e.getMessage(), e.cure());
+              }
+            });
   }
 
   /** The place of this group: words under 'where' or 'kept', a spot under 'at'. */

@@ -37,6 +37,7 @@ public final class BinderMaker {
   private final PlaceBlocks places;
   private final PlotBlocks plots;
   private final DrawingBlocks drawings;
+  private final PhotoBlocks photos;
   private final Map<String, String> codes; // of the topics, by id
   private final Map<String, String> issued; // the same, as the last edition has them
 
@@ -58,7 +59,8 @@ public final class BinderMaker {
     this.numbers = new NumberBlocks(figures, wording, labels);
     this.places = new PlaceBlocks(rig, wording, guide);
     this.plots = new PlotBlocks(rig, figures, wording, labels, tables, guide.filler());
-    this.drawings = new DrawingBlocks(rig, guide, places);
+    this.photos = new PhotoBlocks(rig, wording, guide);
+    this.drawings = new DrawingBlocks(rig, wording, guide, places);
   }
 
   /**
@@ -266,6 +268,7 @@ public final class BinderMaker {
       case "contacts" -> places.contactBlock(show.title());
       case "switches" -> places.switches(show.title());
       case "resets" -> places.resets(show.title());
+      case "photos" -> photos.photos(show.title());
       case "notes" -> otherNotes(show.title());
       case "rules" -> lines(show.title(), rig.houseRules());
       case "private" ->

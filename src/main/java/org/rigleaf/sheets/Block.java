@@ -14,7 +14,8 @@ public sealed interface Block
         PlacesBlock,
         CalendarBlock,
         FaultBlock,
-        SymptomsBlock {
+        SymptomsBlock,
+        PhotosBlock {
   /** Lower-case word of the kind. */
   String kind();
 }

@@ -42,7 +42,8 @@ final class RandomRigs {
           Yaml.read(bytes, "test.yaml", problems).orElseThrow(),
           Optional.empty(),
           Map.of(),
-          java.util.Set.of());
+          java.util.Set.of(),
+          file -> null);
     } catch (ProblemsFound e) {
       throw new AssertionError(e.getMessage() + "\n" + yaml, e);
     }

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.rigleaf.source.Node;
+import org.rigleaf.source.Picture;
 import org.rigleaf.source.Problem;
 import org.rigleaf.source.Problems;
 import org.rigleaf.source.ProblemsFound;
@@ -49,7 +50,12 @@ class MistakenProfilesTest {
       return problems.sorted();
     }
     try {
-      Rig.read(root.orElseThrow(), Optional.empty(), Map.of(), Set.of());
+      Rig.read(
+          root.orElseThrow(),
+          Optional.empty(),
+          Map.of(),
+          Set.of(),
+          f -> Picture.read(profile.toAbsolutePath().getParent(), f));
       return List.of();
     } catch (ProblemsFound e) {
       return e.problems();
