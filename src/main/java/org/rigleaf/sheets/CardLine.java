@@ -12,8 +12,8 @@ public sealed interface CardLine {
    * A step.
    *
    * @param number counted over the cards of the task
-   * @param see true if the card says what one should see: in an emergency, where a danger is met,
-   *     and where the line names a value of this rig; the rest is plain, or stands in the binder
+   * @param see true if the card says what one should see: where it names a value or an amount, and
+   *     where the card says what to do when it is not so; the rest is plain
    * @param fallback true if the card says what to do when it does not go so: in an emergency, and
    *     where a danger is met; for the rest the foot of the card names the page that does
    */

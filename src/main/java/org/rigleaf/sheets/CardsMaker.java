@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.rigleaf.drawings.QrCode;
 import org.rigleaf.guidance.CardText;
@@ -26,6 +27,7 @@ public final class CardsMaker {
 
   private static final String CODED = "card.";
 
+  private static final Pattern AMOUNT = Pattern.compile("\\d");
   private static final Set<String> GRAVE = Set.of("danger", "warning");
 
   private final Rig rig;
@@ -199,7 +201,7 @@ public final class CardsMaker {
   }
 
   private static CardLine step(int number, Step step, boolean grave) {
-    boolean own = step.see().runs().size() > 1; // a value of this rig stands in it
+    boolean own = step.see().runs().size() > 1 || AMOUNT.matcher(step.see().plain()).find();
     return new CardLine.OfStep(number, step, own || grave && !step.ifNot().empty(), grave);
   }
 
