@@ -76,7 +76,7 @@ h3 { font-size: 17pt; line-height: 24pt; padding: 8pt 0; -fs-page-break-min-heig
 /* a topic opens with one dark band, and under it what one needs to know before starting */
 .band { background-color: #000; color: #fff; padding: 8pt 12pt; margin-bottom: 16pt; }
 .band h2 { font-size: 24pt; line-height: 32pt; letter-spacing: -0.4pt; }
-.topic-code { display: inline-block; width: 60pt; }
+.topic-code { display: inline-block; width: 72pt; white-space: nowrap; }
 .brief { background-color: #ebebeb; padding: 8pt 12pt; margin-bottom: 16pt; overflow: hidden; page-break-inside: avoid; }
 .band + .brief { margin-top: -16pt; }
 .key { font-size: 10pt; font-weight: 400; color: #333; }

@@ -63,7 +63,7 @@ public final class MainsNet {
     electric.shore().ifPresent(s -> chain.add(shore(s)));
     electric.protector().ifPresent(p -> chain.add(protector(p)));
     electric.transfer().ifPresent(t -> chain.add(transfer(t)));
-    panel();
+    panel(!chain.isEmpty() || generator.isPresent());
     for (int i = 1; i < chain.size(); i++) {
       draft.link(chain.get(i - 1), chain.get(i), Line.AC);
     }
@@ -101,7 +101,7 @@ public final class MainsNet {
     return id;
   }
 
-  private void panel() {
+  private void panel(boolean fed) {
     Optional<String> main = main().flatMap(b -> words.phrase("net-main", b.rating()));
     Optional<String> legs =
         electric
@@ -110,7 +110,7 @@ public final class MainsNet {
             .map(s -> words.phrase("net-legs"));
     if (electric.panel().isPresent()) {
       draft.gear(PANEL, Shape.SWITCH, MAIN, 0, Stream.of(main, legs));
-    } else if (electric.shore().isPresent() || electric.generator().isPresent()) {
+    } else if (fed) {
       String name = words.phrase("net-panel");
       draft.plain(PANEL, name, Shape.SWITCH, MAIN, 0, Stream.of(main, legs));
     }

@@ -7,14 +7,14 @@ import org.rigleaf.guidance.Reminder;
 import org.rigleaf.guidance.Words;
 
 /**
- * Cuts a task into cards at its pause points. Of all ways to cut it, that one is taken which breaks
- * the fewest parts, then needs the fewest cards, then fills them most evenly. A part is broken only
- * if it has too many lines for one card or is too tall for it.
+ * Cuts a task into cards at its pause points. Of all ways to cut it, that one is taken which needs
+ * the fewest cards, then breaks the fewest parts, then fills them most evenly; two broken parts are
+ * worse than one card more.
  */
 final class CardCutter {
   private static final int MOST = 9; // lines a card
   private static final double CARD = 1;
-  private static final double BROKEN = 1.5; // no card saved is worth a broken part
+  private static final double BROKEN = 0.5; // a card saved is worth a broken part
   private static final double UNEVEN = 0.2; // less than a card
 
   private final CardFit fit;

@@ -46,11 +46,11 @@ record CardFit(CardSize size) {
 
   double line(CardLine line) {
     return line instanceof CardLine.OfStep s
-        ? step(s.step(), s.fallback())
+        ? step(s.step(), s.see(), s.fallback())
         : fact((CardLine.Fact) line);
   }
 
-  private double step(Step step, boolean fallback) {
+  private double step(Step step, boolean see, boolean fallback) {
     double room = size.roomPt() - size.gutterPt();
     double box = step.code().isEmpty() ? 0 : CALL_OUT;
     String ifNot = !fallback || step.ifNot().empty() ? "" : "If not: " + written(step.ifNot());
@@ -58,7 +58,7 @@ record CardFit(CardSize size) {
         + lines(written(step.action()), size.text(), room, true) * size.line()
         + small(words(step.code() + " " + written(step.place()), room - box))
         + small(words(written(step.note()), room))
-        + small(words(written(step.see()), room))
+        + small(see ? words(written(step.see()), room) : 0)
         + small(words(ifNot, room - size.small()))
         + 2 * CardSize.AIR;
   }

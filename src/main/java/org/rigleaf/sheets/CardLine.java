@@ -12,10 +12,12 @@ public sealed interface CardLine {
    * A step.
    *
    * @param number counted over the cards of the task
+   * @param see true if the card says what one should see: where it names a value or an amount, and
+   *     where the card says what to do when it is not so; the rest is plain
    * @param fallback true if the card says what to do when it does not go so: in an emergency, and
    *     where a danger is met; for the rest the foot of the card names the page that does
    */
-  record OfStep(int number, Step step, boolean fallback) implements CardLine {
+  record OfStep(int number, Step step, boolean see, boolean fallback) implements CardLine {
     @Override
     public String kind() {
       return "step";

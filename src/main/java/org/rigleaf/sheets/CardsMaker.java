@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.rigleaf.drawings.QrCode;
 import org.rigleaf.guidance.CardText;
@@ -26,6 +27,7 @@ public final class CardsMaker {
 
   private static final String CODED = "card.";
 
+  private static final Pattern AMOUNT = Pattern.compile("\\d");
   private static final Set<String> GRAVE = Set.of("danger", "warning");
 
   private static final int LINES = 24; // of the contents a page, each two lines of type at most
@@ -141,15 +143,12 @@ public final class CardsMaker {
   private Optional<CardTask> task(CardText text, List<Block> blocks, Map<String, String> codes) {
     AtomicInteger number = new AtomicInteger();
     List<CardTask.Part> parts =
-        blocks.stream()
-            .flatMap(b -> parts(b, text.emergency(), number))
-            .filter(p -> !p.lines().isEmpty())
-            .toList();
+        blocks.stream().flatMap(b -> named(b, blocks, parts(b, text.emergency(), number))).toList();
     if (parts.isEmpty()) {
       return Optional.empty();
     }
     Optional<Procedure> procedure = procedure(blocks);
-    Words done = procedure.map(Procedure::done).orElse(Words.NONE);
+    Words done = several(blocks) ? Words.NONE : procedure.map(Procedure::done).orElse(Words.NONE);
     CardTask task =
         new CardTask(
             rig.identity().name(),
@@ -174,6 +173,20 @@ public final class CardsMaker {
         .findFirst()
         .map(t -> maker.code(t.id()))
         .orElse("");
+  }
+
+  private static boolean several(List<Block> blocks) {
+    return blocks.stream().filter(ProcedureBlock.class::isInstance).count() > 1;
+  }
+
+  /** Where a card has several tasks, each begins with its title. */
+  private static Stream<CardTask.Part> named(
+      Block block, List<Block> blocks, Stream<CardTask.Part> parts) {
+    List<CardTask.Part> filled = new ArrayList<>(parts.filter(p -> !p.lines().isEmpty()).toList());
+    if (several(blocks) && block instanceof ProcedureBlock p && !filled.isEmpty()) {
+      filled.set(0, new CardTask.Part(p.procedure().title(), filled.get(0).lines()));
+    }
+    return filled.stream();
   }
 
   private static Optional<Procedure> procedure(List<Block> blocks) {
@@ -220,9 +233,13 @@ public final class CardsMaker {
     return new CardTask.Part(
         title,
         steps.stream()
-            .<CardLine>map(
-                s -> new CardLine.OfStep(number.incrementAndGet(), s, urgent || grave(s)))
+            .<CardLine>map(s -> step(number.incrementAndGet(), s, urgent || grave(s)))
             .toList());
+  }
+
+  private static CardLine step(int number, Step step, boolean grave) {
+    boolean own = step.see().runs().size() > 1 || AMOUNT.matcher(step.see().plain()).find();
+    return new CardLine.OfStep(number, step, own || grave && !step.ifNot().empty(), grave);
   }
 
   private static boolean grave(Step step) {
