@@ -49,3 +49,16 @@ svg { display: inline-block; }
 .end { border-top: 1.5pt solid #000; padding: 2pt 0; font-weight: 700; }
 .call { font-size: ${size.small}pt; line-height: ${size.smallLine}pt; font-weight: 700; border-top: 0.75pt solid #000; padding-top: 2pt; }
 .id { font-size: 10pt; line-height: 12pt; overflow: hidden; }
+<#if sheet.folded>
+.bound { position: absolute; top: 0; width: ${sheet.widthMm / 2}mm; height: ${(sheet.heightMm * mm)?floor - 1}pt; }
+.half-0 { left: 0; }
+.half-1 { left: ${sheet.widthMm / 2}mm; }
+.folio { position: absolute; left: 0; bottom: 3.5mm; width: ${sheet.widthMm / 2}mm; text-align: center; font-size: 10pt; line-height: 12pt; font-weight: 700; }
+.book-rig { font-size: 40pt; line-height: 48pt; font-weight: 700; padding-top: 96pt; }
+.book-kind { font-size: 17pt; line-height: 24pt; border-bottom: 4pt solid #000; padding-bottom: 12pt; }
+.book-title { font-size: 24pt; line-height: 32pt; font-weight: 700; padding-top: 24pt; }
+.book-lead { padding-top: 12pt; }
+.book-lines li { position: relative; padding: 0 0 2pt 40pt; }
+.book-page { position: absolute; left: 0; width: 28pt; text-align: right; font-weight: 700; }
+.urgent { font-weight: 700; }
+</#if>
