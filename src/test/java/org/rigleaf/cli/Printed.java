@@ -42,6 +42,11 @@ public final class Printed {
     return new String(files(rig).get("figures.json"), StandardCharsets.UTF_8);
   }
 
+  /** Every file of a rig by its name. */
+  static Map<String, byte[]> all(String rig) {
+    return files(rig);
+  }
+
   private static Map<String, byte[]> files(String rig) {
     return DONE.computeIfAbsent(rig, Printed::print);
   }

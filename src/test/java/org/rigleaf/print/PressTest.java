@@ -1,6 +1,5 @@
 package org.rigleaf.print;
 
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -11,10 +10,8 @@ import java.io.Writer;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.TimeZone;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.apache.pdfbox.Loader;
@@ -78,26 +75,6 @@ class PressTest {
       }
       assertEquals(new TreeMap<>(), failures);
       assertTrue(result.isCompliant());
-    }
-  }
-
-  @ParameterizedTest
-  @ValueSource(strings = {"sedge", "cattail"})
-  void twoRunsGiveTheSameBytesWhateverTheLocaleAndTimeZone(String rig) {
-    byte[] first = Printed.pdf(rig);
-    String html = Printed.text(rig);
-    Locale locale = Locale.getDefault();
-    TimeZone zone = TimeZone.getDefault();
-    try {
-      Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
-      TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
-      var second = Printed.print(rig);
-      assertEquals(
-          html, new String(second.get("binder.html"), java.nio.charset.StandardCharsets.UTF_8));
-      assertArrayEquals(first, second.get("binder.pdf"));
-    } finally {
-      Locale.setDefault(locale);
-      TimeZone.setDefault(zone);
     }
   }
 

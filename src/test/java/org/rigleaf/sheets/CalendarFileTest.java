@@ -28,6 +28,7 @@ import net.fortuna.ical4j.model.Calendar;
 import net.fortuna.ical4j.model.Component;
 import net.fortuna.ical4j.model.Property;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.rigleaf.TestRigs;
@@ -37,6 +38,7 @@ import org.rigleaf.guidance.Wording;
 import org.rigleaf.rig.Rig;
 
 /** What {@code upkeep.ics} promises, read by the library that wrote it and by another one. */
+@Isolated("sets the locale and the time zone of the whole machine")
 class CalendarFileTest {
   private static final String RUSH =
       """
