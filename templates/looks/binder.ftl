@@ -274,6 +274,9 @@ tr { page-break-inside: avoid; }
 .toc-edition { width: 56pt; }
 .toc-date { width: 96pt; white-space: nowrap; }
 .toc tbody th { font-weight: 400; }
+.record { page-break-inside: avoid; padding-top: 16pt; }
+.record table { table-layout: fixed; }
+.record-by { width: 120pt; }
 
 /* change bars, inside the text: the renderer cuts off what hangs into the margin */
 [data-changed], tr[data-changed] > :first-child { border-left: 3pt solid #000; }

@@ -14,7 +14,9 @@ import org.rigleaf.sheets.Binder;
 import org.rigleaf.sheets.CardSize;
 import org.rigleaf.sheets.CardTask;
 import org.rigleaf.sheets.CardsMaker;
+import org.rigleaf.sheets.ChangeRecord;
 import org.rigleaf.sheets.Comparison;
+import org.rigleaf.sheets.Edition;
 import org.rigleaf.sheets.Effective;
 import org.rigleaf.sheets.Issued;
 import org.rigleaf.sheets.IssuedMaker;
@@ -94,6 +96,11 @@ record Issuing(Profile profile, Optional<Issued> before, Optional<Issued> now, b
         .filter(p -> p.kind().equals(kind))
         .map(p -> new Effective(p.id(), String.valueOf(p.edition()), NoticeMaker.date(p.date())))
         .toList();
+  }
+
+  /** Each edition up to this one. */
+  List<Edition> record() {
+    return ChangeRecord.of(profile.editions().all(), profile.rig().edition());
   }
 
   /** A topic's HTML with a mark on each block that this edition changes. */

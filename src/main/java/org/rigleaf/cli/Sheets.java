@@ -66,8 +66,8 @@ record Sheets(Issuing issuing, BinderMaker maker, Options options, Templates tem
     Paper paper = options.paper();
     Binder binder = maker.binder(paper, issuing.draft());
     List<String> topics = binder.topics().stream().map(t -> topic(t, binder)).toList();
-    return Optional.of(
-        new Made(templates.binder(binder, topics, issuing.effective("topic")), paper));
+    String html = templates.binder(binder, topics, issuing.effective("topic"), issuing.record());
+    return Optional.of(new Made(html, paper));
   }
 
   private String topic(Topic topic, Binder binder) {

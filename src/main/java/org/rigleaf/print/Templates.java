@@ -19,6 +19,7 @@ import java.util.Map;
 import org.rigleaf.sheets.Binder;
 import org.rigleaf.sheets.CardSheet;
 import org.rigleaf.sheets.DrawingBlock;
+import org.rigleaf.sheets.Edition;
 import org.rigleaf.sheets.Effective;
 import org.rigleaf.sheets.Paper;
 import org.rigleaf.sheets.Topic;
@@ -49,17 +50,20 @@ public final class Templates {
    *
    * @param topicsHtml what {@link #topic} gave for each of the binder's topics, in their order
    * @param effective the edition in which each topic last changed
+   * @param record each edition up to this one
    * @throws IllegalArgumentException if there are more or fewer topics in HTML than in the binder
    * @throws IllegalStateException if a template fails
    */
-  public String binder(Binder binder, List<String> topicsHtml, List<Effective> effective) {
+  public String binder(
+      Binder binder, List<String> topicsHtml, List<Effective> effective, List<Edition> record) {
     if (topicsHtml.size() != binder.topics().size()) {
       throw new IllegalArgumentException(
           topicsHtml.size() + " topics in HTML for a binder of " + binder.topics().size());
     }
     List<TemplateHTMLOutputModel> topics = topicsHtml.stream().map(Templates::markup).toList();
     return fill(
-        "sheets/binder.ftlh", Map.of("b", binder, "topics", topics, "effective", effective));
+        "sheets/binder.ftlh",
+        Map.of("b", binder, "topics", topics, "effective", effective, "record", record));
   }
 
   /**

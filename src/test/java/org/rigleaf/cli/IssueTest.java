@@ -12,6 +12,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.rigleaf.sheets.Issued;
@@ -74,6 +76,18 @@ class IssueTest {
     assertFalse(draft(), "the log stands outside");
     assertEquals(0, run("build", FIRST.replace("30 gal", "31 gal")));
     assertTrue(draft());
+  }
+
+  @Test
+  void theContentsTellEachEditionAndWhatWasChangedForIt() throws IOException {
+    assertEquals(0, run("issue", FIRST), err.toString());
+    String pump = "changes: [{what: Water pump renewed}, {what: New hose}], note: spring work";
+    assertEquals(0, run("build", SECOND.replace("date: 2026-06-01", "date: 2026-06-01, " + pump)));
+    Document binder = Jsoup.parse(file("out/rush/binder.html"));
+    List<String> rows = binder.select("#change-record tbody tr").eachText();
+    String second = "2 1 June 2026 Water pump renewed; New hose; spring work";
+    assertEquals(List.of("1 2 May 2026 First edition", second), rows);
+    assertEquals(2, binder.select("#change-record [data-blank^=record.]").size(), "a line to sign");
   }
 
   /** Each topic of the contents has an edition, with and without an issued one. */

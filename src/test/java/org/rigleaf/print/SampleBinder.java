@@ -73,7 +73,7 @@ final class SampleBinder {
 
   static String html(Templates templates, Binder binder) {
     List<String> topics = binder.topics().stream().map(t -> templates.topic(t, binder)).toList();
-    return templates.binder(binder, topics, effective());
+    return templates.binder(binder, topics, effective(), List.of(binder.edition()));
   }
 
   private static List<Tab> tabs() {
