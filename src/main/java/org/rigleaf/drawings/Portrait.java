@@ -9,7 +9,7 @@ public final class Portrait {
   private static final double MOST_SCALE = 26;
   private static final double TYPE = 12;
   private static final double BELOW = 34;
-  private static final double BESIDE = 92;
+  private static final double BESIDE = 124;
   private static final double EDGE = 2;
   private static final Look THIN = Look.line(0.7);
 
