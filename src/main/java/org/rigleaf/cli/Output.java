@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.rigleaf.print.CardTooTall;
+import org.rigleaf.print.Imprint;
 import org.rigleaf.print.MissingGlyph;
 import org.rigleaf.print.Press;
 import org.rigleaf.print.Templates;
@@ -67,10 +68,12 @@ record Output(Map<String, byte[]> files) {
   private static byte[] pdf(Made made, Profile profile) throws ProblemsFound, IOException {
     long id = Long.parseUnsignedLong(Digests.digest(made.html()).substring(0, 16), 16);
     LocalDate date = profile.rig().edition().date().orElse(NO_DATE);
+    String name = profile.file().getFileName().toString();
+    Imprint imprint = new Imprint(date, id, name, profile.plain());
     try {
       return made.cards().isPresent()
-          ? PRESS.cards(made.html(), made.cards().get(), date, id)
-          : PRESS.pdf(made.html(), made.paper(), date, id);
+          ? PRESS.cards(made.html(), made.cards().get(), imprint)
+          : PRESS.pdf(made.html(), made.paper(), imprint);
     } catch (CardTooTall tall) {
       Position file = Position.start(profile.file().toString());
       String cure = "choose a larger --card, or say less on it";

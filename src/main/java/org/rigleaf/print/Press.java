@@ -8,12 +8,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
-import java.util.GregorianCalendar;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.rigleaf.sheets.CardSheet;
 import org.rigleaf.sheets.Paper;
 import org.w3c.dom.Document;
@@ -21,9 +17,9 @@ import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
 /**
- * Finished HTML to PDF/UA-1 on a given paper.
+ * Finished HTML to PDF/UA-1 and PDF/A-3 on a given paper.
  *
- * <p>Same HTML, paper, date and id: same bytes. Nothing is fetched, from the network or from disk.
+ * <p>Same HTML, paper and imprint: same bytes. Nothing is fetched, from the network or from disk.
  * May be shared by threads.
  */
 public final class Press {
@@ -42,20 +38,18 @@ public final class Press {
    * Prints.
    *
    * @param html what {@link Templates} made
-   * @param editionDate the only date that the file carries
-   * @param documentId names the file inside itself; the same input should give the same id
+   * @param imprint what the file says of itself
    * @throws MissingGlyph if no font has a character
    * @throws IllegalArgumentException if the HTML is not well-formed, or asks for anything outside
    *     it
    */
-  public byte[] pdf(String html, Paper paper, LocalDate editionDate, long documentId) {
+  public byte[] pdf(String html, Paper paper, Imprint imprint) {
     Document document = checked(html);
     Element root = document.getDocumentElement();
     int tabs = Integer.parseInt(root.getAttribute("data-tabs"));
     SvgLabels.lay(document, paper.textWidthMm() * POINTS_PER_MM);
     Furniture.fit(document, templates.printStyle(root.getAttribute("data-look"), paper, tabs));
-    return render(
-        document, editionDate, documentId, (made, pdf) -> NotesPages.rule(made, pdf, paper));
+    return render(document, imprint, (made, pdf) -> NotesPages.rule(made, pdf, paper));
   }
 
   /**
@@ -65,7 +59,7 @@ public final class Press {
    *     they lie on its sheets
    * @throws CardTooTall if one does not hold what stands on it
    */
-  public byte[] cards(String html, CardSheet sheet, LocalDate editionDate, long documentId) {
+  public byte[] cards(String html, CardSheet sheet, Imprint imprint) {
     Document document = checked(html);
     CardPages.headings(document);
     if (sheet.folded()) {
@@ -75,8 +69,7 @@ public final class Press {
     Furniture.fit(document, templates.cardStyle(sheet));
     return render(
         document,
-        editionDate,
-        documentId,
+        imprint,
         (made, pdf) -> {
           CardPages.measure(made, document, sheet);
           CardPages.cropMarks(pdf, sheet);
@@ -96,11 +89,13 @@ public final class Press {
     void on(PdfBoxRenderer renderer, PDDocument pdf) throws IOException;
   }
 
-  private static byte[] render(Document document, LocalDate date, long documentId, Finish finish) {
+  private static byte[] render(Document document, Imprint imprint, Finish finish) {
     PdfRendererBuilder builder = new PdfRendererBuilder();
     builder.withW3cDocument(document, BASE);
     builder.useSVGDrawer(new BatikSVGDrawer());
     builder.usePdfUaAccessibility(true);
+    builder.usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_3_A);
+    builder.useColorProfile(Archive.colors());
     builder.withProducer("Rigleaf");
     Fonts.register(builder);
     Outside.close(builder);
@@ -109,19 +104,15 @@ public final class Press {
       renderer.createPDFWithoutClosing();
       try (PDDocument pdf = renderer.getPdfDocument()) {
         finish.on(renderer, pdf);
-        return save(pdf, date, documentId);
+        Archive.finish(pdf, imprint);
+        return save(pdf);
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  private static byte[] save(PDDocument pdf, LocalDate date, long documentId) throws IOException {
-    PDDocumentInformation about = pdf.getDocumentInformation();
-    GregorianCalendar midnight = GregorianCalendar.from(date.atStartOfDay(ZoneOffset.UTC));
-    about.setCreationDate(midnight);
-    about.setModificationDate(midnight);
-    pdf.setDocumentId(documentId);
+  private static byte[] save(PDDocument pdf) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     pdf.save(out, CompressParameters.DEFAULT_COMPRESSION);
     return out.toByteArray();

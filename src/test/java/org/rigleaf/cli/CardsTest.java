@@ -40,6 +40,7 @@ import org.rigleaf.TestRigs;
 import org.rigleaf.figures.Figures;
 import org.rigleaf.guidance.Wording;
 import org.rigleaf.print.CardTooTall;
+import org.rigleaf.print.Imprint;
 import org.rigleaf.print.Press;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.sheets.BinderMaker;
@@ -84,7 +85,8 @@ class CardsTest {
   }
 
   private static byte[] pdf(String html, CardSheet sheet) {
-    return new Press(Output.TEMPLATES).cards(html, sheet, LocalDate.of(2026, 5, 2), 7);
+    return new Press(Output.TEMPLATES)
+        .cards(html, sheet, new Imprint(LocalDate.of(2026, 5, 2), 7, "test.yaml", "rig: {}"));
   }
 
   static List<String> rigs() {

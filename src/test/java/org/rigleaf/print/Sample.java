@@ -24,7 +24,7 @@ final class Sample {
   private Sample() {}
 
   static byte[] print(String html, Paper paper) {
-    return new Press(TEMPLATES).pdf(html, paper, DATE, 42);
+    return new Press(TEMPLATES).pdf(html, paper, new Imprint(DATE, 42, "test.yaml", "rig: {}"));
   }
 
   /** The words of each page, furniture included. */
