@@ -34,10 +34,11 @@ final class Begin implements Callable<Integer> {
 
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
-  private final Wording words = Wording.english();
+  private Wording words;
 
   @Override
   public Integer call() throws IOException {
+    words = Wording.english();
     PrintWriter err = spec.commandLine().getErr();
     if (Files.exists(file)) {
       err.println(phrase("begin-exists"));

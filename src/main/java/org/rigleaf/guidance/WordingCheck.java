@@ -36,11 +36,18 @@ final class WordingCheck {
 
   final Problems problems = new Problems();
   final Set<String> traits = Traits.possible();
-  final Set<String> given = Rig.possibleTraits(); // those that no figure decides
+  final Set<String> given = given();
   private final Set<String> gear = Rig.possibleGear();
   private final Map<String, List<String>> choices = Rig.possibleChoices();
   private final Set<String> cautions = new LinkedHashSet<>();
   private final Set<String> topics = new LinkedHashSet<>();
+
+  /** What a profile itself may say; of anything, that there is none. */
+  private static Set<String> given() {
+    Set<String> given = new LinkedHashSet<>(Rig.possibleTraits());
+    Rig.possibleTraits().forEach(t -> given.add(t + ".none"));
+    return given;
+  }
 
   void cautionExists(String id) {
     cautions.add(id);
