@@ -149,6 +149,17 @@ class BeginTest {
     assertTrue(text.contains("holds: 42 gal") && !text.contains("psi"), text);
   }
 
+  /** Four digits of a tire could be taken for a year that never ends its life. */
+  @Test
+  void aTireCodeIsNotTakenForAYear() throws ProblemsFound {
+    FirstProfile profile = new FirstProfile(file());
+    for (Question q : Wording.english().questions()) {
+      String answer = q.id().equals("tire-date") ? "2422" : q.like();
+      boolean refused = profile.wants(q) && !profile.add(q, answer).isEmpty();
+      assertEquals(q.id().equals("tire-date"), refused, q.id());
+    }
+  }
+
   @Test
   void nameAndKindAreAskedUntilTheyAreSaid() throws Exception {
     assertEquals(0, begin("\nRush\n\ntrailer\nTravel Trailer\n"));
