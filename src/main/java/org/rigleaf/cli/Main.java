@@ -1,7 +1,11 @@
 package org.rigleaf.cli;
 
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStreamReader;
 import java.io.PrintWriter;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -19,7 +23,14 @@ import picocli.CommandLine;
     name = "rigleaf",
     description =
         "Prints what the next user of a recreational vehicle needs to know, for that one vehicle.",
-    subcommands = {Build.class, CheckCommand.class, Explain.class, Issue.class, Compare.class},
+    subcommands = {
+      Begin.class,
+      Build.class,
+      CheckCommand.class,
+      Explain.class,
+      Issue.class,
+      Compare.class
+    },
     mixinStandardHelpOptions = true,
     version = "rigleaf 0.1.0")
 public final class Main {
@@ -28,16 +39,28 @@ public final class Main {
       description = "On a failure, print where in the program it happened.")
   private boolean trace;
 
-  /** Starts the program. */
-  public static void main(String[] args) {
-    PrintWriter out = new PrintWriter(System.out, true, java.nio.charset.StandardCharsets.UTF_8);
-    PrintWriter err = new PrintWriter(System.err, true, java.nio.charset.StandardCharsets.UTF_8);
-    System.exit(run(out, err, args));
+  private final BufferedReader in;
+
+  private Main(Reader in) {
+    this.in = new BufferedReader(in);
   }
 
-  /** Runs one command and returns its exit code. */
+  /** Starts the program. */
+  public static void main(String[] args) {
+    Reader in = new InputStreamReader(System.in, StandardCharsets.UTF_8);
+    PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    System.exit(run(in, out, err, args));
+  }
+
+  /** Runs one command that asks nothing and returns its exit code. */
   public static int run(PrintWriter out, PrintWriter err, String... args) {
-    CommandLine line = new CommandLine(new Main()).setOut(out).setErr(err);
+    return run(Reader.nullReader(), out, err, args);
+  }
+
+  /** Runs one command, which may read answers from {@code in}, and returns its exit code. */
+  public static int run(Reader in, PrintWriter out, PrintWriter err, String... args) {
+    CommandLine line = new CommandLine(new Main(in)).setOut(out).setErr(err);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setExecutionExceptionHandler((e, l, r) -> failed(e, l));
     if (args.length == 0) {
@@ -83,6 +106,11 @@ public final class Main {
             ? "move the file that stands where the folder should be"
             : "check the permissions and the space on the disk";
     return e.getMessage() + " (" + reason.toLowerCase(Locale.ROOT) + "): " + cure;
+  }
+
+  /** Where answers come from, line by line. */
+  BufferedReader in() {
+    return in;
   }
 
   /** Refuses what is not a file. */

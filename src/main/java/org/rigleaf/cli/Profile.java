@@ -74,6 +74,21 @@ record Profile(
   }
 
   /**
+   * The rig that a text would describe if it stood in a file.
+   *
+   * @throws ProblemsFound if the text has problems
+   */
+  static Rig draft(Path file, String text) throws ProblemsFound {
+    Problems problems = new Problems();
+    Optional<Node> root =
+        Yaml.read(text.getBytes(StandardCharsets.UTF_8), file.toString(), problems);
+    if (!problems.none()) {
+      throw new ProblemsFound(problems.sorted());
+    }
+    return Rig.read(root.orElseThrow(), Optional.empty(), Map.of(), Set.of(), shelf(file));
+  }
+
+  /**
    * The profile as an edition keeps it: what its plain text says, without private values and
    * without the log, which changes between editions.
    */

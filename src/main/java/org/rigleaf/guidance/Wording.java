@@ -48,6 +48,7 @@ public final class Wording {
   private final Map<String, TopicText> topics = new LinkedHashMap<>();
   private final Map<String, TopicText.SectionText> sections = new LinkedHashMap<>();
   private final Map<String, String> phrases = new LinkedHashMap<>();
+  private final Map<String, Question> questions = new LinkedHashMap<>();
   private final Map<String, List<Show>> walk = new LinkedHashMap<>();
   private final Map<String, CardText> cards = new LinkedHashMap<>();
   private List<Show> stay = List.of();
@@ -105,6 +106,7 @@ public final class Wording {
     w.each("stops.yaml", w.stops, StopText::read);
     w.each("label-texts.yaml", w.labelTexts, LabelText::read);
     w.each("walk-through.yaml", w.walk, (id, e, c) -> part(e, c));
+    w.each("begin.yaml", w.questions, Question::read);
     w.each("cards.yaml", w.cards, CardText::read);
     w.cards.values().forEach(w::checkCard);
     w.stay = TopicText.shows(w.file("stay.yaml"), w.check);
@@ -258,6 +260,11 @@ public final class Wording {
   /** The cards, in order. */
   public Collection<CardText> cards() {
     return cards.values();
+  }
+
+  /** What a keeper is asked for a first profile, in order. */
+  public Collection<Question> questions() {
+    return questions.values();
   }
 
   /** The title of a topic. */

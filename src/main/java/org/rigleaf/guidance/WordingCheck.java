@@ -1,6 +1,8 @@
 package org.rigleaf.guidance;
 
 import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.rigleaf.rig.Rig;
@@ -34,9 +36,18 @@ final class WordingCheck {
 
   final Problems problems = new Problems();
   final Set<String> traits = Traits.possible();
+  final Set<String> given = given();
   private final Set<String> gear = Rig.possibleGear();
+  private final Map<String, List<String>> choices = Rig.possibleChoices();
   private final Set<String> cautions = new LinkedHashSet<>();
   private final Set<String> topics = new LinkedHashSet<>();
+
+  /** What a profile itself may say; of anything, that there is none. */
+  private static Set<String> given() {
+    Set<String> given = new LinkedHashSet<>(Rig.possibleTraits());
+    Rig.possibleTraits().forEach(t -> given.add(t + ".none"));
+    return given;
+  }
 
   void cautionExists(String id) {
     cautions.add(id);
@@ -74,6 +85,14 @@ final class WordingCheck {
     if (!cautions.contains(id)) {
       problem(at, path, "no caution '" + id + "'", cure(id, cautions));
     }
+  }
+
+  /** The closed list that a key takes; a key without one is a problem. */
+  List<String> choices(Position at, String path, String key) {
+    if (!choices.containsKey(key)) {
+      problem(at, path, "'" + key + "' takes no closed list", cure(key, choices.keySet()));
+    }
+    return choices.getOrDefault(key, List.of());
   }
 
   void topic(Position at, String path, String id) {

@@ -24,6 +24,8 @@ final class Reading {
   final Map<String, String> names =
       new LinkedHashMap<>(); // id -> name, of everything a reference may mean
   final List<Photo> photos = new ArrayList<>();
+  final Map<String, List<String>> choices =
+      new LinkedHashMap<>(); // of a dry run: the closed list of values, by key
   final Photo.Shelf shelf;
   final boolean schema; // true: a dry run that lists every key the format knows
 

@@ -117,6 +117,13 @@ public record Rig(
     return types;
   }
 
+  /** Every key that takes one of a closed list, with that list. */
+  public static Map<String, List<String>> possibleChoices() {
+    Reading reading = new Reading(true, file -> null);
+    blank(reading);
+    return Collections.unmodifiableMap(new LinkedHashMap<>(reading.choices));
+  }
+
   private static Rig bind(
       Fields fields, Fields notes, Reading reading, Map<String, String> issued, Set<String> tasks) {
     Section s = new Section(fields, "", reading, Optional.empty());

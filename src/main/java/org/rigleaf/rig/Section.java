@@ -408,6 +408,8 @@ public final class Section {
     if (reading.schema) {
       Arrays.stream(type.getEnumConstants())
           .forEach(e -> reading.traits.add(trait(key) + "." + e.trait()));
+      reading.choices.put(
+          trait(key), Arrays.stream(type.getEnumConstants()).map(Choice::text).toList());
     }
   }
 

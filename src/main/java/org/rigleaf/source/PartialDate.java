@@ -18,6 +18,8 @@ import java.util.regex.Pattern;
  * @param last the last day it may mean
  */
 public record PartialDate(LocalDate first, LocalDate last) {
+  private static final int EARLIEST = 1930; // no rig is older
+  private static final int LATEST = 2099; // 2422 on a tire is a week and two digits of the year
   private static final Pattern WEEK = Pattern.compile("week (\\d{1,2}) of (\\d{4})");
   private static final Pattern PARTS = Pattern.compile("(\\d{4})(?:-(\\d{2})(?:-(\\d{2}))?)?");
 
@@ -45,6 +47,9 @@ public record PartialDate(LocalDate first, LocalDate last) {
 
   private static PartialDate calendar(Matcher m) {
     int year = Integer.parseInt(m.group(1));
+    if (year < EARLIEST || year > LATEST) {
+      throw new DateTimeException("no year of a rig");
+    }
     if (m.group(2) == null) {
       return new PartialDate(LocalDate.of(year, 1, 1), LocalDate.of(year, 12, 31));
     }

@@ -25,7 +25,7 @@ public enum Unit {
   LITRE(Kind.VOLUME, Units.CUBIC_METRE.divide(1000), "L", "l", "liter", "liters"),
   MILLILITRE(Kind.VOLUME, Units.CUBIC_METRE.divide(1_000_000), "mL", "ml"),
   FLUID_OUNCE(Kind.VOLUME, USCustomary.GALLON_LIQUID.divide(128), "fl oz"),
-  POUND(Kind.MASS, USCustomary.POUND, "lb", "lbs", "pounds"),
+  POUND(Kind.MASS, USCustomary.POUND, "lb", "lbs", "pound", "pounds"),
   KILOGRAM_MASS(Kind.MASS, Units.KILOGRAM, "kg"),
   PSI(Kind.PRESSURE, Units.PASCAL.multiply(6894.757293168361), "psi"),
   KILOPASCAL(Kind.PRESSURE, Units.PASCAL.multiply(1000), "kPa"),
@@ -34,11 +34,11 @@ public enum Unit {
   CELSIUS_DEGREE(Kind.TEMPERATURE, Units.CELSIUS, "degC", "°C"),
   AMPERE_UNIT(Kind.CURRENT, Units.AMPERE, "A", "amp", "amps"),
   VOLT_UNIT(Kind.VOLTAGE, Units.VOLT, "V", "volt", "volts"),
-  AMPERE_HOUR(Kind.CHARGE, Units.AMPERE.multiply(Units.HOUR), "Ah"),
+  AMPERE_HOUR(Kind.CHARGE, Units.AMPERE.multiply(Units.HOUR), "Ah", "amp-hours"),
   WATT_UNIT(Kind.POWER, Units.WATT, "W", "watt", "watts"),
   KILOWATT(Kind.POWER, Units.WATT.multiply(1000), "kW"),
   BTU_PER_HOUR(
-      Kind.POWER, Units.JOULE.multiply(1055.05585262).divide(Units.HOUR), "Btu/h", "BTU/h"),
+      Kind.POWER, Units.JOULE.multiply(1055.05585262).divide(Units.HOUR), "Btu/h", "Btu/hr"),
   WATT_HOUR(Kind.ENERGY, Units.WATT.multiply(Units.HOUR), "Wh"),
   KILOWATT_HOUR(Kind.ENERGY, Units.WATT.multiply(1000).multiply(Units.HOUR), "kWh"),
   BTU(Kind.ENERGY, Units.JOULE.multiply(1055.05585262), "Btu"),
@@ -88,9 +88,11 @@ public enum Unit {
     return symbols.get(0);
   }
 
-  /** The unit written with this symbol, if there is one. */
+  /** The unit written with this symbol, in small letters or capitals, if there is one. */
   public static Optional<Unit> of(String symbol) {
-    return Arrays.stream(values()).filter(u -> u.symbols.contains(symbol)).findFirst();
+    return Arrays.stream(values())
+        .filter(u -> u.symbols.stream().anyMatch(symbol::equalsIgnoreCase))
+        .findFirst();
   }
 
   /**

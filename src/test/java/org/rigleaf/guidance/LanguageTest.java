@@ -432,7 +432,9 @@ class LanguageTest {
         Rig.possibleGear().stream().map(g -> new String[] {g, w.gear(g).meaning()});
     Stream<String[]> findings =
         w.findings.entrySet().stream().map(f -> text(f.getKey(), f.getValue().text()));
-    return Stream.of(figures, typical, gear, findings).flatMap(t -> t);
+    Stream<String[]> questions =
+        w.questions().stream().map(q -> new String[] {"begin " + q.id(), q.ask()});
+    return Stream.of(figures, typical, gear, findings, questions).flatMap(t -> t);
   }
 
   private static String[] text(String name, TextTemplate text) {

@@ -53,7 +53,9 @@ class UnitTest {
     "2/0 AWG, AWG, -1",
     "0 ft 8 in, in, 8",
     "'12,000 Btu/h', Btu/h, 12000",
-    ".5 gal, gal, 0.5"
+    ".5 gal, gal, 0.5",
+    "225 AH, Ah, 225", // as nameplates print it
+    "'20,000 BTU/HR', Btu/h, 20000"
   })
   void aQuantityIsReadAsAKeeperWritesIt(String text, String unit, double expected) {
     assertEquals(
