@@ -28,6 +28,8 @@ svg { display: inline-block; }
 .action { font-weight: 700; letter-spacing: -0.15pt; }
 .at, .see, .if-not, .note { font-size: ${size.small}pt; line-height: ${size.smallLine}pt; }
 .code { font-weight: 700; padding: 0 3pt; border: 0.75pt solid #000; border-radius: 3pt; white-space: nowrap; }
+.figure, .page { white-space: nowrap; }
+.long { white-space: normal; }
 .blank { display: inline-block; width: 64pt; height: ${size.small}pt; border-bottom: 0.75pt solid #000; }
 .panel { position: relative; padding-left: ${size.signalPt}pt; margin: 1pt 0 1.5pt; }
 .signal-cell { position: absolute; left: 3pt; top: 2pt; font-size: ${size.text}pt; white-space: nowrap; }

@@ -5,6 +5,7 @@ import java.util.stream.IntStream;
 import org.rigleaf.guidance.Caution;
 import org.rigleaf.guidance.Group;
 import org.rigleaf.guidance.Mark;
+import org.rigleaf.guidance.OnCard;
 import org.rigleaf.guidance.Procedure;
 import org.rigleaf.guidance.Reminder;
 import org.rigleaf.guidance.Run;
@@ -565,7 +566,7 @@ final class SampleBinder {
         "",
         Words.NONE,
         List.of(),
-        true);
+        OnCard.YES);
   }
 
   private static Step at(Step s, String code, String gear, String place) {
@@ -580,7 +581,7 @@ final class SampleBinder {
         gear,
         Words.of(place),
         s.reminders(),
-        true);
+        OnCard.YES);
   }
 
   private static Step ifNot(Step s, String text) {
@@ -595,7 +596,7 @@ final class SampleBinder {
         s.gear(),
         s.place(),
         s.reminders(),
-        true);
+        OnCard.YES);
   }
 
   private static Step noted(Step s, String text) {
@@ -610,7 +611,7 @@ final class SampleBinder {
         s.gear(),
         s.place(),
         s.reminders(),
-        true);
+        OnCard.YES);
   }
 
   private static Step remind(Step s, Reminder... reminders) {
@@ -625,6 +626,6 @@ final class SampleBinder {
         s.gear(),
         s.place(),
         List.of(reminders),
-        true);
+        OnCard.YES);
   }
 }
