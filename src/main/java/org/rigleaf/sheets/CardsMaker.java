@@ -176,7 +176,7 @@ public final class CardsMaker {
             title(text, blocks),
             text.emergency(),
             procedure.map(Procedure::mode).orElse(text.mode()),
-            text.emergency() ? List.of() : rig.page().flatMap(QrCode::of).stream().toList(),
+            text.emergency() ? List.of() : rig.page().map(QrCode::of).stream().toList(),
             text.emergency() ? "" : page(text),
             new Words(List.of(maker.guide().filler().contact())),
             List.of());
