@@ -8,14 +8,14 @@ import org.rigleaf.guidance.Words;
 
 /**
  * Cuts a task into cards at its pause points, which are the ends of its parts. A card more is
- * better than a broken part, but not than a card with a line alone; so a part is broken where it
- * does not fit on a card, or to spare such a card. Else the fewest cards are taken, evenly filled.
+ * better than a broken part, and a broken part than a card with a line alone. Else the fewest cards
+ * are taken, evenly filled.
  */
 final class CardCutter {
   private static final int MOST = 9; // lines a card
   private static final double CARD = 1;
   private static final double BROKEN = 1.2;
-  private static final double ALONE = 0.8; // a line
+  private static final double ALONE = 1.4; // a line
   private static final double UNEVEN = 0.2; // less than a card
 
   private final CardFit fit;

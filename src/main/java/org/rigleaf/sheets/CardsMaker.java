@@ -139,10 +139,11 @@ public final class CardsMaker {
     return tasks;
   }
 
+  /** A title that tells of several tasks is not for a rig that has one of them. */
   private static String title(CardText text, List<Block> blocks) {
-    return text.title().isEmpty()
-        ? procedure(blocks).map(Procedure::title).orElse("")
-        : text.title();
+    long tasks = text.shows().stream().filter(Show.OfProcedure.class::isInstance).count();
+    boolean own = text.title().isEmpty() || tasks > 1 && !several(blocks);
+    return own ? procedure(blocks).map(Procedure::title).orElse("") : text.title();
   }
 
   private List<Show> shows(CardText text) {
