@@ -17,6 +17,7 @@ svg { display: inline-block; }
 .card-head { position: relative; border-bottom: 2pt solid #000; padding-bottom: 3pt; }
 .scan .card-head { padding-right: ${size.codePt + 3}pt; min-height: ${size.codePt}pt; }
 .scan-me { position: absolute; right: 0; top: 0; width: ${size.codePt}pt; height: ${size.codePt}pt; }
+.qr { width: ${size.codePt}pt; height: ${size.codePt}pt; }
 .card-code, .mode { font-size: ${size.small}pt; line-height: ${size.smallLine}pt; }
 .card-title { font-size: ${size.title}pt; line-height: ${size.titleLine}pt; font-weight: 700; letter-spacing: -0.2pt; }
 .emergency .card-head { background-color: #000; color: #fff; padding: 0 6pt 3pt; }
@@ -28,6 +29,8 @@ svg { display: inline-block; }
 .action { font-weight: 700; letter-spacing: -0.15pt; }
 .at, .see, .if-not, .note { font-size: ${size.small}pt; line-height: ${size.smallLine}pt; }
 .code { font-weight: 700; padding: 0 3pt; border: 0.75pt solid #000; border-radius: 3pt; white-space: nowrap; }
+.figure, .page { white-space: nowrap; }
+.long { white-space: normal; }
 .blank { display: inline-block; width: 64pt; height: ${size.small}pt; border-bottom: 0.75pt solid #000; }
 .panel { position: relative; padding-left: ${size.signalPt}pt; margin: 1pt 0 1.5pt; }
 .signal-cell { position: absolute; left: 3pt; top: 2pt; font-size: ${size.text}pt; white-space: nowrap; }

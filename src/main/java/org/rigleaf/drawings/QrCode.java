@@ -1,13 +1,12 @@
 package org.rigleaf.drawings;
 
+import com.google.zxing.BarcodeFormat;
 import com.google.zxing.EncodeHintType;
 import com.google.zxing.WriterException;
 import com.google.zxing.common.BitMatrix;
 import com.google.zxing.qrcode.QRCodeWriter;
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
-import java.nio.charset.StandardCharsets;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * A QR code as one path of squares, a unit a square.
@@ -17,25 +16,17 @@ import java.util.Optional;
  */
 public record QrCode(int side, String path) {
   private static final int QUIET = 4; // squares, ISO/IEC 18004
-  private static final int MOST = 57 + 2 * QUIET; // version 10: smaller squares do not scan here
 
-  /** The code of a text; empty if so long a text would print too fine to scan. */
-  public static Optional<QrCode> of(String text) {
+  /** The code of an address; a long one has more squares. */
+  public static QrCode of(String address) {
     Map<EncodeHintType, Object> hints =
         Map.of(
-            EncodeHintType.ERROR_CORRECTION,
-            ErrorCorrectionLevel.M,
-            EncodeHintType.MARGIN,
-            QUIET,
-            EncodeHintType.CHARACTER_SET,
-            StandardCharsets.UTF_8.name());
+            EncodeHintType.ERROR_CORRECTION, ErrorCorrectionLevel.M, EncodeHintType.MARGIN, QUIET);
     try {
-      BitMatrix squares =
-          new QRCodeWriter().encode(text, com.google.zxing.BarcodeFormat.QR_CODE, 0, 0, hints);
-      int side = squares.getWidth();
-      return side > MOST ? Optional.empty() : Optional.of(new QrCode(side, path(squares)));
-    } catch (WriterException | IllegalArgumentException tooLong) {
-      return Optional.empty();
+      BitMatrix squares = new QRCodeWriter().encode(address, BarcodeFormat.QR_CODE, 0, 0, hints);
+      return new QrCode(squares.getWidth(), path(squares));
+    } catch (WriterException e) {
+      throw new IllegalArgumentException("no code holds " + address, e);
     }
   }
 

@@ -306,9 +306,21 @@ public final class Guide {
             unlisted ? Words.of(wording.phrase("unlisted")) : Words.NONE,
             code,
             code.isEmpty() ? "" : gear,
-            gear.isEmpty() ? Words.NONE : places.where(gear),
+            place(gear),
             reminders(s.cautions()),
             s.card()));
+  }
+
+  /** Kit has no code, so that its place alone would read as the place of the work. */
+  private Words place(String gear) {
+    if (gear.isEmpty()) {
+      return Words.NONE;
+    }
+    List<Run> runs = new ArrayList<>(places.where(gear).runs());
+    if (gear.startsWith("kit.")) {
+      runs.add(0, Run.text(wording.phrase("kept") + " "));
+    }
+    return new Words(runs);
   }
 
   private void subjects(String procedure, Item.StepText s, String gear, String item) {

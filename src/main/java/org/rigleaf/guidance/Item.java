@@ -17,7 +17,7 @@ sealed interface Item {
       TextTemplate action,
       TextTemplate see,
       TextTemplate ifNot,
-      boolean card)
+      OnCard card)
       implements Item {}
 
   /** One block of steps a value of an enum. */

@@ -145,7 +145,7 @@ record ProcedureText(
         TextTemplate.read(entry, action, check),
         TextTemplate.read(entry, see, check),
         TextTemplate.read(entry, "if-not", check),
-        entry.text("card").filter(t -> t.value().equals("yes")).isPresent());
+        OnCard.read(entry, check));
   }
 
   /** The gear whose code and place print. */

@@ -1,6 +1,7 @@
 package org.rigleaf.guidance;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * One action.
@@ -15,7 +16,7 @@ import java.util.List;
  * @param gear id of the gear that the code stands for; may be empty
  * @param place where the gear is; may be empty
  * @param reminders cautions that stand before the action
- * @param card true if it stands on the card of its task too
+ * @param card what stands of it on the card of its task
  */
 public record Step(
     String id,
@@ -28,9 +29,25 @@ public record Step(
     String gear,
     Words place,
     List<Reminder> reminders,
-    boolean card) {
+    OnCard card) {
   /** Copies the list. */
   public Step {
     reminders = List.copyOf(reminders);
+  }
+
+  /** The same step in other words. */
+  public Step said(UnaryOperator<Words> way) {
+    return new Step(
+        id,
+        number,
+        way.apply(action),
+        way.apply(see),
+        way.apply(ifNot),
+        note,
+        code,
+        gear,
+        place,
+        reminders,
+        card);
   }
 }

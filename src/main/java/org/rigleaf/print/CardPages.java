@@ -20,8 +20,8 @@ final class CardPages {
   private static final Pattern MEASURED = Pattern.compile("(body|foot)-.*");
   private static final double POINTS_PER_MM = 72 / 25.4;
   private static final double TRIFLE = 0.5; // points; what rounding moves
-  private static final double FROM_MM = 2; // a mark keeps clear of the edge of the paper
-  private static final double LONG_MM = 4;
+  private static final double FROM_MM = 5; // most printers print nothing nearer to the edge
+  private static final double LONG_MM = 5; // on the cut itself, so that no card keeps it
 
   private CardPages() {}
 
@@ -60,7 +60,10 @@ final class CardPages {
     return card.getAttribute("data-code") + " '" + title + "', " + card.getAttribute("data-part");
   }
 
-  /** Draws short lines at the edges of the page, in line with each cut, as artifacts. */
+  /**
+   * Draws short lines at the edges of the page, in line with each cut, as artifacts. Where a card
+   * ends with the paper nothing is cut.
+   */
   static void cropMarks(PDDocument pdf, CardSheet sheet) throws IOException {
     if (sheet.whole() || sheet.folded()) {
       return;
@@ -72,18 +75,26 @@ final class CardPages {
         ink.setLineWidth(0.5f);
         for (int i = 0; i <= sheet.across(); i++) {
           double x = sheet.leftMm() + i * sheet.size().widthMm();
-          line(ink, x, FROM_MM, x, FROM_MM + LONG_MM);
-          line(ink, x, sheet.heightMm() - FROM_MM, x, sheet.heightMm() - FROM_MM - LONG_MM);
+          if (inside(x, sheet.widthMm())) {
+            line(ink, x, FROM_MM, x, FROM_MM + LONG_MM);
+            line(ink, x, sheet.heightMm() - FROM_MM, x, sheet.heightMm() - FROM_MM - LONG_MM);
+          }
         }
         for (int i = 0; i <= sheet.down(); i++) {
           double y = sheet.topMm() + i * sheet.size().heightMm();
-          line(ink, FROM_MM, y, FROM_MM + LONG_MM, y);
-          line(ink, sheet.widthMm() - FROM_MM, y, sheet.widthMm() - FROM_MM - LONG_MM, y);
+          if (inside(y, sheet.heightMm())) {
+            line(ink, FROM_MM, y, FROM_MM + LONG_MM, y);
+            line(ink, sheet.widthMm() - FROM_MM, y, sheet.widthMm() - FROM_MM - LONG_MM, y);
+          }
         }
         ink.stroke();
         ink.endMarkedContent();
       }
     }
+  }
+
+  private static boolean inside(double cut, double edge) {
+    return cut > TRIFLE && cut < edge - TRIFLE;
   }
 
   private static void line(PDPageContentStream ink, double x1, double y1, double x2, double y2)

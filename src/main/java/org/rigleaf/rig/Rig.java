@@ -133,7 +133,7 @@ public record Rig(
             identity,
             s.part("edition", Edition::read),
             s.itemsBy("contacts", "for", Contact::read),
-            s.words("page"),
+            s.address("page"),
             s.free("private"),
             s.group("stay", Stay::read),
             s.part("kit", Kit::read),

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.rigleaf.source.Fields;
 import org.rigleaf.source.Kind;
@@ -28,6 +29,11 @@ import org.rigleaf.source.Unit;
  * so that wording and drawings can speak of it.
  */
 public final class Section {
+  private static final Pattern ADDRESS = Pattern.compile("https?://[!-~]+");
+
+  /** What a QR code of 33 squares a side holds (version 4, level M: ISO/IEC 18004, table 7). */
+  private static final int LONGEST_ADDRESS = 62;
+
   private static final int LONGEST_NAME = 28;
 
   private final Fields fields;
@@ -259,6 +265,24 @@ public final class Section {
     Optional<String> words = text(key).map(t -> t.value().strip());
     words.ifPresent(w -> reading.texts.put(fields.pathOf(key), w));
     return words;
+  }
+
+  /** The address of a page, which a phone reads off a small code. */
+  public Optional<String> address(String key) {
+    text(key).ifPresent(t -> address(t, key));
+    return words(key);
+  }
+
+  private void address(Node.Text text, String key) {
+    String address = text.value().strip();
+    if (!ADDRESS.matcher(address).matches()) {
+      String cure = "write it from https:// on, without blanks and accents";
+      fields.problem(text.at(), key, "'" + address + "' is not the address of a page", cure);
+    } else if (address.length() > LONGEST_ADDRESS) {
+      String wrong = "its " + address.length() + " letters make a code too fine to scan";
+      String cure = "use an address of at most " + LONGEST_ADDRESS + " letters";
+      fields.problem(text.at(), key, wrong, cure);
+    }
   }
 
   /** A list of free words. */

@@ -7,14 +7,15 @@ import org.rigleaf.guidance.Reminder;
 import org.rigleaf.guidance.Words;
 
 /**
- * Cuts a task into cards at its pause points. Of all ways to cut it, that one is taken which needs
- * the fewest cards, then breaks the fewest parts, then fills them most evenly; two broken parts are
- * worse than one card more.
+ * Cuts a task into cards at its pause points, which are the ends of its parts. A card more is
+ * better than a broken part, and a broken part than a card with a line alone. Else the fewest cards
+ * are taken, evenly filled.
  */
 final class CardCutter {
   private static final int MOST = 9; // lines a card
   private static final double CARD = 1;
-  private static final double BROKEN = 0.5; // a card saved is worth a broken part
+  private static final double BROKEN = 1.2;
+  private static final double ALONE = 1.4; // a line
   private static final double UNEVEN = 0.2; // less than a card
 
   private final CardFit fit;
@@ -77,7 +78,8 @@ final class CardCutter {
       return Double.POSITIVE_INFINITY;
     }
     boolean broken = to < lines.size() && partOf.get(to).equals(partOf.get(to - 1));
-    return CARD + (broken ? BROKEN : 0) + UNEVEN * Math.pow(Math.max(0, free) / space, 2);
+    double alone = to == from + 1 && lines.size() > 1 ? ALONE : 0;
+    return CARD + alone + (broken ? BROKEN : 0) + UNEVEN * Math.pow(Math.max(0, free) / space, 2);
   }
 
   private double tall(int from, int to) {

@@ -1,8 +1,10 @@
 package org.rigleaf.sheets;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.rigleaf.drawings.TextFit;
 import org.rigleaf.guidance.Reminder;
+import org.rigleaf.guidance.Run;
 import org.rigleaf.guidance.Step;
 import org.rigleaf.guidance.Words;
 
@@ -15,6 +17,8 @@ record CardFit(CardSize size) {
       " · K-10 · 1 of 9 · Edition 10 · 30 September 2026 · DRAFT";
   private static final double SPARE = 14; // of a card, for what rounding adds
   private static final double CALL_OUT = 12; // the box about a code
+  private static final int LONG =
+      24; // letters of a figure that may be broken, as words.ftlh has it
 
   double head(CardTask task) {
     double beside = task.qr().isEmpty() ? 0 : size.codePt() + CardSize.AIR;
@@ -85,9 +89,17 @@ record CardFit(CardSize size) {
     return Math.max(Math.max(left, pen), alone ? 0 : text) + 2 * CardSize.AIR + CardSize.RULE;
   }
 
-  /** A line to fill in takes the room of a few letters. */
+  /** A line to fill in takes the room of a few letters; an amount is not broken. */
   private static String written(Words words) {
-    return words.plain().replace("___", "MMMMMMM");
+    return words.runs().stream().map(CardFit::written).collect(Collectors.joining());
+  }
+
+  private static String written(Run run) {
+    return switch (run.kind()) {
+      case BLANK -> "MMMMMMM";
+      case FIGURE -> run.text().length() > LONG ? run.text() : run.text().replace(' ', '_');
+      default -> run.text();
+    };
   }
 
   private int words(String text, double room) {

@@ -1,5 +1,6 @@
 package org.rigleaf.sheets;
 
+import java.util.function.UnaryOperator;
 import org.rigleaf.guidance.Step;
 import org.rigleaf.guidance.Words;
 
@@ -7,6 +8,9 @@ import org.rigleaf.guidance.Words;
 public sealed interface CardLine {
   /** Names the way it is set. */
   String kind();
+
+  /** The same line in other words. */
+  CardLine said(UnaryOperator<Words> way);
 
   /**
    * A step.
@@ -22,6 +26,11 @@ public sealed interface CardLine {
     public String kind() {
       return "step";
     }
+
+    @Override
+    public CardLine said(UnaryOperator<Words> way) {
+      return new OfStep(number, step.said(way), see, fallback);
+    }
   }
 
   /** A fact with its label; a label alone is a sentence of its own. */
@@ -29,6 +38,11 @@ public sealed interface CardLine {
     @Override
     public String kind() {
       return "fact";
+    }
+
+    @Override
+    public CardLine said(UnaryOperator<Words> way) {
+      return new Fact(way.apply(label), way.apply(text));
     }
   }
 }

@@ -46,7 +46,7 @@ public record CardSize(
   static final double FOOT_LINE = 12; // the line at the very foot is of 10 points
 
   private static final double POINTS_PER_MM = 72 / 25.4;
-  private static final double CODE_MM = 19; // a QR code of 37 squares prints each 0.5 mm wide
+  private static final double CODE_MM = 20.8; // 33 squares and 4 of quiet a side, each of 0.5 mm
 
   /** Width of what is printed, in points. */
   public double roomPt() {

@@ -7,11 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.rigleaf.drawings.QrCode;
 import org.rigleaf.guidance.CardText;
 import org.rigleaf.guidance.Fault;
+import org.rigleaf.guidance.OnCard;
 import org.rigleaf.guidance.Procedure;
 import org.rigleaf.guidance.Reminder;
 import org.rigleaf.guidance.Show;
@@ -116,7 +118,7 @@ public final class CardsMaker {
     for (CardText text : wording.cards()) {
       List<Block> blocks =
           text.condition().holds(maker.guide()::has) ? maker.blocks(shows(text)) : List.of();
-      if (!blocks.isEmpty()) {
+      if (!parts(text, blocks, UnaryOperator.identity()).isEmpty()) {
         wanted.put(text, blocks);
       }
     }
@@ -125,9 +127,23 @@ public final class CardsMaker {
             wanted.keySet().stream()
                 .map(t -> new TopicCodes.Wanted(coded(t.id()), LETTER))
                 .toList());
+    List<CardRefs.Target> targets = new ArrayList<>();
+    wanted.forEach(
+        (text, blocks) ->
+            targets.add(
+                new CardRefs.Target(
+                    title(text, blocks), codes.get(coded(text.id())), text.shows())));
+    CardRefs refs = new CardRefs(wording, targets);
     List<CardTask> tasks = new ArrayList<>();
-    wanted.forEach((text, blocks) -> task(text, blocks, codes).ifPresent(tasks::add));
+    wanted.forEach((text, blocks) -> tasks.add(task(text, blocks, codes, refs)));
     return tasks;
+  }
+
+  /** A title that tells of several tasks is not for a rig that has one of them. */
+  private static String title(CardText text, List<Block> blocks) {
+    long tasks = text.shows().stream().filter(Show.OfProcedure.class::isInstance).count();
+    boolean own = text.title().isEmpty() || tasks > 1 && !several(blocks);
+    return own ? procedure(blocks).map(Procedure::title).orElse("") : text.title();
   }
 
   private List<Show> shows(CardText text) {
@@ -140,13 +156,17 @@ public final class CardsMaker {
         .toList();
   }
 
-  private Optional<CardTask> task(CardText text, List<Block> blocks, Map<String, String> codes) {
+  private static List<CardTask.Part> parts(
+      CardText text, List<Block> blocks, UnaryOperator<Words> way) {
     AtomicInteger number = new AtomicInteger();
-    List<CardTask.Part> parts =
-        blocks.stream().flatMap(b -> named(b, blocks, parts(b, text.emergency(), number))).toList();
-    if (parts.isEmpty()) {
-      return Optional.empty();
-    }
+    return blocks.stream()
+        .flatMap(b -> named(b, blocks, parts(b, text.emergency(), number)))
+        .map(p -> new CardTask.Part(p.title(), p.lines().stream().map(l -> l.said(way)).toList()))
+        .toList();
+  }
+
+  private CardTask task(
+      CardText text, List<Block> blocks, Map<String, String> codes, CardRefs refs) {
     Optional<Procedure> procedure = procedure(blocks);
     Words done = several(blocks) ? Words.NONE : procedure.map(Procedure::done).orElse(Words.NONE);
     CardTask task =
@@ -154,16 +174,16 @@ public final class CardsMaker {
             rig.identity().name(),
             text.id(),
             codes.get(coded(text.id())),
-            text.title().isEmpty() ? procedure.map(Procedure::title).orElse("") : text.title(),
+            title(text, blocks),
             text.emergency(),
             procedure.map(Procedure::mode).orElse(text.mode()),
-            text.emergency() ? List.of() : rig.page().flatMap(QrCode::of).stream().toList(),
+            text.emergency() ? List.of() : rig.page().map(QrCode::of).stream().toList(),
             text.emergency() ? "" : page(text),
             new Words(List.of(maker.guide().filler().contact())),
             List.of());
     List<Reminder> reminders = reminders(blocks);
-    return Optional.of(
-        task.with(new CardCutter(size, task, reminders, parts, done).cut(), reminders, done));
+    List<CardTask.Part> parts = parts(text, blocks, refs::onCard);
+    return task.with(new CardCutter(size, task, reminders, parts, done).cut(), reminders, done);
   }
 
   /** The code of the topic that prints the same task. */
@@ -209,8 +229,7 @@ public final class CardsMaker {
   private static Stream<CardTask.Part> parts(Block block, boolean urgent, AtomicInteger number) {
     if (block instanceof ProcedureBlock p) {
       return p.procedure().groups().stream()
-          .map(
-              g -> part(g.title(), g.steps().stream().filter(Step::card).toList(), urgent, number));
+          .map(g -> part(g.title(), onCard(g.steps()), urgent, number));
     } else if (block instanceof FaultBlock f) {
       return Stream.of(part("", f.fault().checks(), urgent, number), stops(f.fault()));
     } else if (block instanceof TableBlock t) {
@@ -228,6 +247,10 @@ public final class CardsMaker {
             lines.lines().stream().<CardLine>map(l -> new CardLine.Fact(l, Words.NONE)).toList()));
   }
 
+  private static List<Step> onCard(List<Step> steps) {
+    return steps.stream().filter(s -> s.card() != OnCard.NO).toList();
+  }
+
   private static CardTask.Part part(
       String title, List<Step> steps, boolean urgent, AtomicInteger number) {
     return new CardTask.Part(
@@ -239,6 +262,7 @@ public final class CardsMaker {
 
   private static CardLine step(int number, Step step, boolean grave) {
     boolean own = step.see().runs().size() > 1 || AMOUNT.matcher(step.see().plain()).find();
+    own |= step.card() == OnCard.SEE;
     return new CardLine.OfStep(number, step, own || grave && !step.ifNot().empty(), grave);
   }
 

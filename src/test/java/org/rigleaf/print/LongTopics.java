@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.rigleaf.guidance.Caution;
 import org.rigleaf.guidance.Group;
+import org.rigleaf.guidance.OnCard;
 import org.rigleaf.guidance.Procedure;
 import org.rigleaf.guidance.Reminder;
 import org.rigleaf.guidance.Step;
@@ -80,7 +81,7 @@ final class LongTopics {
         number % 3 == 0 ? "gear." + number : "",
         number % 3 == 0 ? Words.of("behind place" + number) : Words.NONE,
         warned ? List.of(reminder("caution", "CAUTION")) : List.of(),
-        true);
+        OnCard.YES);
   }
 
   private static Reminder reminder(String level, String signal) {

@@ -5,6 +5,7 @@ import java.util.stream.IntStream;
 import org.rigleaf.guidance.Caution;
 import org.rigleaf.guidance.Group;
 import org.rigleaf.guidance.Mark;
+import org.rigleaf.guidance.OnCard;
 import org.rigleaf.guidance.Procedure;
 import org.rigleaf.guidance.Reminder;
 import org.rigleaf.guidance.Run;
@@ -566,7 +567,7 @@ final class SampleBinder {
         "",
         Words.NONE,
         List.of(),
-        true);
+        OnCard.YES);
   }
 
   private static Step at(Step s, String code, String gear, String place) {
@@ -581,7 +582,7 @@ final class SampleBinder {
         gear,
         Words.of(place),
         s.reminders(),
-        true);
+        OnCard.YES);
   }
 
   private static Step ifNot(Step s, String text) {
@@ -596,7 +597,7 @@ final class SampleBinder {
         s.gear(),
         s.place(),
         s.reminders(),
-        true);
+        OnCard.YES);
   }
 
   private static Step noted(Step s, String text) {
@@ -611,7 +612,7 @@ final class SampleBinder {
         s.gear(),
         s.place(),
         s.reminders(),
-        true);
+        OnCard.YES);
   }
 
   private static Step remind(Step s, Reminder... reminders) {
@@ -626,6 +627,6 @@ final class SampleBinder {
         s.gear(),
         s.place(),
         List.of(reminders),
-        true);
+        OnCard.YES);
   }
 }
