@@ -39,7 +39,7 @@ final class EndView {
     coarse = gear.stream().filter(g -> !WallSites.dotted(g, true)).toList();
     badges = Badges.of(gear.stream().map(g -> MapWords.code(rig, g)).toList(), Badges.HIGH);
     size = Size.of(rig);
-    double high = Tall.of(rig).top();
+    double high = Levels.of(rig).top();
     double lane = Sheet.EDGE + badges.wide() + Sheet.SHELF;
     double wide = size.width() + 2 * Math.max(size.streetSlides(), size.curbSlides());
     double scale = Math.min(HIGHEST / high, (Sheet.HALF - 2 * (lane + GAP)) / wide);
@@ -89,7 +89,7 @@ final class EndView {
   }
 
   private double scale() {
-    return size.toScale() && Tall.of(rig).measured() ? board.scale() : 0;
+    return size.toScale() && Levels.of(rig).measured() ? board.scale() : 0;
   }
 
   private void callOuts(Svg svg) {

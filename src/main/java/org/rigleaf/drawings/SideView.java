@@ -52,14 +52,16 @@ final class SideView {
     named = dotted.size() <= MOST_NAMED;
     row = named ? named(dotted, (Sheet.WIDE - 2) / most) : badges.wide() + BADGE_GAP;
     size = Size.of(rig);
-    double high = Tall.of(rig).top();
-    double scale = Math.min(HIGHEST / high, (Sheet.WIDE - 2 * BESIDE) / size.length());
-    double half = size.length() * scale / 2;
+    double high = Levels.of(rig).top();
+    double ahead = SideElevation.ahead(rig);
+    double wide = ahead + size.length() + SideElevation.behind(rig);
+    double scale = Math.min(HIGHEST / high, (Sheet.WIDE - 2 * BESIDE) / wide);
+    double front = ahead * scale - wide * scale / 2; // of the coupler, from the middle
     boolean mirrored = view == View.CURB;
     double label = labelHigh();
     double top = Sheet.EDGE + (dotted.isEmpty() ? 0 : label + Sheet.SHELF + GAP);
     double ground = top + high * scale;
-    double x0 = Sheet.WIDE / 2 + (mirrored ? half : -half);
+    double x0 = Sheet.WIDE / 2 + (mirrored ? -front : front);
     board = new Board(x0, ground, scale, mirrored);
     sites = WallSites.of(rig, dotted, board, false);
     above = new Leaders.Lane(top - GAP, 1, Sheet.WIDE - 1);
@@ -115,7 +117,7 @@ final class SideView {
   }
 
   private double scale() {
-    return size.toScale() && Tall.of(rig).measured() ? board.scale() : 0;
+    return size.toScale() && Levels.of(rig).measured() ? board.scale() : 0;
   }
 
   private void ends(Svg svg, double y) {

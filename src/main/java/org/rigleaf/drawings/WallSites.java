@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.rigleaf.rig.Body;
+import org.rigleaf.rig.Face;
 import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Gear;
 import org.rigleaf.rig.Rig;
@@ -14,22 +15,22 @@ import org.rigleaf.rig.Spot;
  * made up: such a dot is an arrow along which the gear may be, or the gear has no dot at all.
  */
 final class WallSites {
-  private static final double STEP_FT = 0.8;
-  private static final double AWNING_FT = 0.5;
+  private static final double ON_TONGUE = 2.2; // where nobody told a height, in feet
 
   private final Rig rig;
   private final Board board;
   private final boolean end;
   private final double extent;
-  private final double top;
+  private final Levels levels;
+  private final Size size;
 
   private WallSites(Rig rig, Board board, boolean end) {
-    Size size = Size.of(rig);
+    this.size = Size.of(rig);
     this.rig = rig;
     this.board = board;
     this.end = end;
     this.extent = end ? size.width() : size.length();
-    this.top = Tall.of(rig).top();
+    this.levels = Levels.of(rig);
   }
 
   /** True if enough is told of gear on a wall for a dot on it. */
@@ -52,19 +53,30 @@ final class WallSites {
     Optional<Double> up = spot.up().or(() -> drawn(gear));
     Mark mark = along.isEmpty() ? Mark.LEVEL : up.isEmpty() ? Mark.UPRIGHT : Mark.WALL;
     double x = board.x(Plan.clamp(along.orElse(extent / 2), 0, extent));
-    double y = board.y(Plan.clamp(up.orElse((Tall.FLOOR + top) / 2), 0, top));
+    double y = board.y(Plan.clamp(up.orElseGet(() -> middle(spot)), 0, levels.top()));
     return new Site(gear, MapWords.code(rig, gear), mark, 0, mark == Mark.UPRIGHT, x, y);
+  }
+
+  /** The middle of what is there, for a dot whose height nobody told. */
+  private double middle(Spot spot) {
+    boolean tongue =
+        size.kind().ballCoupled() && spot.face() == Face.FRONT && spot.aft().isPresent();
+    return tongue && spot.aft().orElseThrow() < size.starts()
+        ? ON_TONGUE
+        : (levels.under() + levels.roof()) / 2;
   }
 
   /** The middle of what the outline shows of it by itself. */
   private Optional<Double> drawn(Gear gear) {
-    if (end) {
-      return Optional.empty();
-    }
+    double door = levels.floor() + WallParts.DOOR_HIGH / 2;
     return switch (gear.type()) {
-      case "body.door", "body.slides" -> Optional.of((Tall.FLOOR + top) / 2);
-      case "body.steps" -> Optional.of(STEP_FT);
-      case "body.awnings" -> Optional.of(top - AWNING_FT);
+      case "body.door", "safety.exits" -> Optional.of(door);
+      case "body.steps" -> Optional.of(levels.floor() / 2).filter(u -> !end);
+      case "body.slides" ->
+          Optional.of((levels.floor() + WallParts.slideTop(levels)) / 2)
+              .filter(u -> shape(gear) > 0);
+      case "body.awnings" ->
+          Optional.of(levels.roof() - WallParts.AWNING_DOWN).filter(u -> shape(gear) > 0);
       default -> Optional.empty();
     };
   }
@@ -83,7 +95,7 @@ final class WallSites {
     double other = board.x(extent);
     return site.x() >= Math.min(one, other)
         && site.x() <= Math.max(one, other)
-        && site.y() >= board.y(top)
+        && site.y() >= board.y(levels.top())
         && site.y() <= board.y(0);
   }
 }
