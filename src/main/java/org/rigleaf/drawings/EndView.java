@@ -17,6 +17,7 @@ final class EndView {
   private static final double HIGHEST = 112;
   private static final double GAP = 14;
   private static final double ROW = 22;
+  private static final double HEAD = 6; // room for a dot at the very top
   private static final double WORD = 14; // the line that says street and curb
 
   private final Rig rig;
@@ -44,12 +45,12 @@ final class EndView {
     double wide = size.width() + 2 * Math.max(size.streetSlides(), size.curbSlides());
     double scale = Math.min(HIGHEST / high, (Sheet.HALF - 2 * (lane + GAP)) / wide);
     double rows = ROW * (dotted.size() - dotted.size() / 2);
-    double band = Math.max(high * scale + 2, rows);
+    double band = Math.max(HEAD + high * scale, rows);
     low = Sheet.EDGE + band + 3;
     boolean mirrored = view == View.FRONT;
     double half = size.width() * scale / 2;
     double x0 = Sheet.HALF / 2 + (mirrored ? half : -half);
-    board = new Board(x0, Sheet.EDGE + (band + high * scale) / 2, scale, mirrored);
+    board = new Board(x0, Sheet.EDGE + (band + HEAD + high * scale) / 2, scale, mirrored);
     sites = WallSites.of(rig, dotted, board, true);
     left = new Leaders.Lane(lane, Sheet.EDGE, Sheet.EDGE + band);
     right = new Leaders.Lane(Sheet.HALF - lane, Sheet.EDGE, Sheet.EDGE + band);

@@ -17,7 +17,6 @@ import org.rigleaf.rig.Spot;
  * {@link Leaders}, turned by a quarter.
  */
 final class SideView {
-  static final int MOST = 30;
   private static final int MOST_NAMED = 10;
   private static final int NAME_LINES = 2;
   private static final double LEAST_NAME = 52;
@@ -25,7 +24,7 @@ final class SideView {
   private static final double HIGHEST = 140;
   private static final double GAP = 14;
   private static final double BESIDE = 8;
-  private static final double BADGE_GAP = 4;
+  private static final double BADGE_GAP = 3;
   private static final double WORD = 66; // in the lowest line: front and rear
 
   private final Rig rig;
@@ -47,7 +46,7 @@ final class SideView {
     this.words = words;
     List<Gear> dotted = gear.stream().filter(g -> WallSites.dotted(g, false)).toList();
     coarse = gear.stream().filter(g -> !WallSites.dotted(g, false)).toList();
-    badges = Badges.of(gear.stream().map(g -> MapWords.code(rig, g)).toList(), Badges.HIGH);
+    badges = badges(rig, gear);
     int most = dotted.size() - dotted.size() / 2;
     named = dotted.size() <= MOST_NAMED;
     row = named ? named(dotted, (Sheet.WIDE - 2) / most) : badges.wide() + BADGE_GAP;
@@ -72,9 +71,15 @@ final class SideView {
   static List<Drawing> draw(Rig rig, View view, MapWords words) {
     List<Gear> gear = rig.gear().stream().filter(view::shows).toList();
     Sites places = Sites.on(rig, new Plan(Size.of(rig), 0, 0, 1));
-    return Parts.of(gear, MOST, places::aft).stream()
+    double row = badges(rig, gear).wide() + BADGE_GAP;
+    int most = 2 * (int) ((Sheet.WIDE - 2 * Sheet.EDGE) / row);
+    return Parts.of(gear, most, places::aft).stream()
         .map(part -> new SideView(rig, view, part, words).draw())
         .toList();
+  }
+
+  private static Badges badges(Rig rig, List<Gear> gear) {
+    return Badges.of(gear.stream().map(g -> MapWords.code(rig, g)).toList(), Badges.HIGH);
   }
 
   /** The least width of a label in which every name stands whole. */
@@ -126,18 +131,18 @@ final class SideView {
     svg.text(Sheet.WIDE - 1, y, 11, true, "end", words.say(left ? "rear" : "front-right"));
   }
 
-  /** A box under each third of the rig. */
+  /** A box for each third of the rig, at its end of the drawing. */
   private List<Somewhere> boxes() {
-    double third = size.length() * board.scale() / 3;
+    double third = Sheet.WIDE / Spot.Zone.values().length;
     List<Somewhere> boxes = new ArrayList<>();
     for (Spot.Zone zone : Spot.Zone.values()) {
       List<Gear> here =
           coarse.stream()
               .filter(g -> g.place().spot().flatMap(Spot::zone).filter(z -> z == zone).isPresent())
               .toList();
-      double from = board.x(size.length() * zone.ordinal() / 3);
-      double x = board.mirrored() ? from - third : from;
-      boxes.add(new Somewhere(rig, here, badges, words, x + 2, third - 4));
+      int place = board.mirrored() ? Spot.Zone.REAR.ordinal() - zone.ordinal() : zone.ordinal();
+      double x = third * place + Sheet.EDGE;
+      boxes.add(new Somewhere(rig, here, badges, words, x, third - 2 * Sheet.EDGE));
     }
     return boxes;
   }

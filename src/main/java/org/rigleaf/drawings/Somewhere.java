@@ -64,8 +64,9 @@ final class Somewhere {
     svg.openCallOut(g.id(), code);
     badges.draw(svg, left, middle, code);
     if (named) {
-      String name = TextFit.wrap(words.name(g), Sheet.NAME_SIZE, nameRoom(), 1).get(0);
-      svg.text(left + badges.wide() + GAP, middle + 3.6, Sheet.NAME_SIZE, false, "start", name);
+      double at = left + badges.wide() + GAP;
+      TextFit.wrap(words.name(g), Sheet.NAME_SIZE, nameRoom(), 1)
+          .forEach(n -> svg.text(at, middle + 3.6, Sheet.NAME_SIZE, false, "start", n));
     }
     svg.closeCallOut();
   }

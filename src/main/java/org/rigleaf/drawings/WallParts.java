@@ -93,7 +93,8 @@ final class WallParts {
   }
 
   private void door(Gear door) {
-    double from = aft(door) - DOOR_WIDE / 2;
+    Size size = Size.of(rig);
+    double from = Plan.clamp(aft(door) - DOOR_WIDE / 2, size.starts(), size.ends() - DOOR_WIDE);
     double high = Math.min(at.floor() + DOOR_HIGH, at.roof() - 0.4);
     pen.open(door.id());
     pen.box(from, from + DOOR_WIDE, at.floor(), high, 0.15, Outline.WALL.filled(Svg.WHITE));
