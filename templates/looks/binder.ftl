@@ -178,7 +178,7 @@ tr { page-break-inside: avoid; }
 .drawing { padding-bottom: 0; }
 [data-topic=map] h3 { font-size: 13pt; line-height: 16pt; padding: 4pt 0; }
 [data-topic=map] .legend { width: ${(text / 2 - 2)?floor}pt; }
-[data-topic=map] .legend li { padding: 0 4pt 3pt 33pt; }
+[data-topic=map] .legend li { padding: 0 8pt 3pt 36pt; }
 [data-topic=map] .drawn { padding-bottom: 8pt; }
 .beside { overflow: hidden; page-break-inside: avoid; }
 .beside .drawn { float: left; width: 240pt; }

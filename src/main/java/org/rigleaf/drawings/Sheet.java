@@ -48,6 +48,7 @@ record Sheet(
   private static final double MOST_SCALE = 22;
   private static final double BAND = TALLEST - HEAD - HALF_FOOT;
   private static final double USUAL_BAND = 386; // leaves room for the legend
+  private static final double HALF_BAND = 362;
 
   /** Labels that one column holds. */
   static int capacity() {
@@ -78,7 +79,7 @@ record Sheet(
   static Sheet half(Size size, int most, List<String> codes) {
     double row = Math.min(BEST_ROW, BAND / Math.max(1, most));
     Badges badges = Badges.of(codes, Math.min(Badges.HIGH, row - BADGE_GAP));
-    double scale = scale(size, HALF, badges.wide(), HALF_GAP, USUAL_BAND);
+    double scale = scale(size, HALF, badges.wide(), HALF_GAP, HALF_BAND);
     double band = Math.max(size.length() * scale + UNDER_PLAN, most * row);
     return placed(size, scale, HALF, band, row, badges, false, badges.wide(), HALF_GAP);
   }

@@ -25,6 +25,7 @@ final class SideView {
   private static final double GAP = 14;
   private static final double BESIDE = 8;
   private static final double BADGE_GAP = 3;
+  private static final double NAME_GAP = 9;
   private static final double WORD = 66; // in the lowest line: front and rear
 
   private final Rig rig;
@@ -89,7 +90,7 @@ final class SideView {
             .filter(r -> gear.stream().allMatch(g -> fits(g, r)))
             .findFirst()
             .orElse(MOST_NAME);
-    return Math.min(room + BADGE_GAP, widest);
+    return Math.min(room + NAME_GAP, widest);
   }
 
   private boolean fits(Gear gear, double room) {
@@ -175,7 +176,7 @@ final class SideView {
     badges.draw(svg, x - badges.wide() / 2, middle, site.code());
     if (named) {
       List<String> lines =
-          TextFit.wrap(words.name(site.gear()), Sheet.NAME_SIZE, row - BADGE_GAP, NAME_LINES);
+          TextFit.wrap(words.name(site.gear()), Sheet.NAME_SIZE, row - NAME_GAP, NAME_LINES);
       double first =
           port.street()
               ? middle - badges.high() / 2 - 4 - (lines.size() - 1) * Sheet.NAME_LEADING

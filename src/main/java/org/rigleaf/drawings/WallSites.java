@@ -53,17 +53,20 @@ final class WallSites {
     Optional<Double> up = spot.up().or(() -> drawn(gear));
     Mark mark = along.isEmpty() ? Mark.LEVEL : up.isEmpty() ? Mark.UPRIGHT : Mark.WALL;
     double x = board.x(Plan.clamp(along.orElse(extent / 2), 0, extent));
-    double y = board.y(Plan.clamp(up.orElseGet(() -> middle(spot)), 0, levels.top()));
+    double y = board.y(Plan.clamp(up.orElseGet(() -> middle(gear)), 0, levels.top()));
     return new Site(gear, MapWords.code(rig, gear), mark, 0, mark == Mark.UPRIGHT, x, y);
   }
 
   /** The middle of what is there, for a dot whose height nobody told. */
-  private double middle(Spot spot) {
-    boolean tongue =
-        size.kind().ballCoupled() && spot.face() == Face.FRONT && spot.aft().isPresent();
-    return tongue && spot.aft().orElseThrow() < size.starts()
-        ? ON_TONGUE
-        : (levels.under() + levels.roof()) / 2;
+  private double middle(Gear gear) {
+    return onTongue(gear) ? ON_TONGUE : (levels.under() + levels.roof()) / 2;
+  }
+
+  private boolean onTongue(Gear gear) {
+    Spot spot = gear.place().spot().orElseThrow();
+    return size.kind().ballCoupled()
+        && spot.face() == Face.FRONT
+        && spot.aft().filter(a -> a < size.starts()).isPresent();
   }
 
   /** The middle of what the outline shows of it by itself. */
@@ -77,6 +80,9 @@ final class WallSites {
               .filter(u -> shape(gear) > 0);
       case "body.awnings" ->
           Optional.of(levels.roof() - WallParts.AWNING_DOWN).filter(u -> shape(gear) > 0);
+      case "body.ramp" -> Optional.of(door).filter(u -> end);
+      case "body.tongue-jack" -> Optional.of(Tongue.JACK_HEAD).filter(u -> onTongue(gear));
+      case "propane.cylinders" -> Optional.of(Tongue.CYLINDER).filter(u -> onTongue(gear));
       default -> Optional.empty();
     };
   }

@@ -27,9 +27,15 @@ final class MapBlocks {
     this.places = places;
   }
 
-  /** One view in as many parts as it takes; without any place told, the bare plan says it all. */
+  /**
+   * One view in as many parts as it takes. Without any place told the bare plan says it all, and an
+   * inside without gear says no more than the plan.
+   */
   List<Block> view(String title, View view) {
-    boolean told = rig.gear().stream().anyMatch(g -> g.place().spot().isPresent());
+    boolean told =
+        rig.gear().stream()
+            .filter(g -> view != View.INSIDE || view.lists(g))
+            .anyMatch(g -> g.place().spot().isPresent());
     List<Drawing> drawings = told || view == View.PLAN ? Views.draw(view, rig, words) : List.of();
     List<Block> blocks = new ArrayList<>();
     for (Drawing drawing : drawings) {
