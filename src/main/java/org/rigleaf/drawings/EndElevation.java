@@ -51,7 +51,7 @@ final class EndElevation {
 
   private void wheels() {
     int axles = rig.identity().axles().size();
-    if (axles > 0) {
+    if (axles > 0 && kind != RigKind.TRUCK_CAMPER) {
       new Wheels(pen, at.tire()).under(rig, rear ? axles - 1 : 0);
     }
   }

@@ -41,7 +41,7 @@ enum RoofPart {
   void draw(Pen pen, double along, double roof, double wide) {
     double from = along - wide / 2;
     double to = along + wide / 2;
-    pen.open(type);
+    pen.open(name());
     switch (this) {
       case AIR_CONDITIONER ->
           pen.path(

@@ -32,7 +32,9 @@ final class SideElevation {
     if (rig.identity().kind().ballCoupled()) {
       new Tongue(pen, rig, size).beside();
     }
-    new Wheels(pen, levels.tire()).beside(rig);
+    if (rig.identity().kind() != RigKind.TRUCK_CAMPER) { // it rides on the truck's
+      new Wheels(pen, levels.tire()).beside(rig);
+    }
     new WallParts(pen, rig, levels, street).draw();
     pen.line(-ahead(rig), 0, size.length() + behind(rig), 0, Outline.PART);
   }
@@ -46,7 +48,9 @@ final class SideElevation {
 
   /** How far it reaches behind it. */
   static double behind(Rig rig) {
-    return FoldingTrailer.reach(rig, false);
+    return rig.identity().kind() == RigKind.TRUCK_CAMPER
+        ? Truck.behind(Size.of(rig))
+        : FoldingTrailer.reach(rig, false);
   }
 
   /** The side that the entry door is on; the curb side if nobody said. */

@@ -10,6 +10,7 @@ final class Truck {
   private static final Look BODY = Outline.WALL.filled("#f4f4f4");
   private static final Look TRUCK = Outline.HIDDEN;
   private static final double OVER_CAB = 6.5;
+  private static final double BED = 8.3;
   private static final double RADIUS = 1.3;
 
   private final Pen pen;
@@ -25,7 +26,7 @@ final class Truck {
   }
 
   void camper() {
-    double bed = from + Math.min(7, (to - from) * 0.42); // where the cab ends and the bed begins
+    double bed = bed(from, to);
     truck(bed);
     double roof = at.roof();
     pen.open("body");
@@ -68,6 +69,16 @@ final class Truck {
     pen.close();
   }
 
+  /** Where the cab ends and the bed begins. */
+  private static double bed(double from, double to) {
+    return from + Math.min(7, (to - from) * 0.42);
+  }
+
+  /** How far the truck reaches out behind a short camper. */
+  static double behind(Size size) {
+    return Math.max(0, bed(size.starts(), size.ends()) + BED - size.length());
+  }
+
   private void truck(double bed) {
     double front = from - AHEAD + 0.3;
     pen.open("truck");
@@ -100,7 +111,7 @@ final class Truck {
         bed,
         4.5,
         "Z");
-    pen.path(TRUCK, "M", bed, 4.5, "L", bed + 8.3, 4.5, "L", bed + 8.3, 2, "L", bed, 1.8);
+    pen.path(TRUCK, "M", bed, 4.5, "L", bed + BED, 4.5, "L", bed + BED, 2, "L", bed, 1.8);
     wheel(front + 2.8);
     wheel(bed + 4);
     pen.close();

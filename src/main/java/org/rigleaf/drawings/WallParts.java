@@ -70,13 +70,18 @@ final class WallParts {
   /** A room pushed out towards the reader: its front wall with a lip round it. */
   private void slide(Body.Slide slide) {
     double from = aft(slide.gear());
-    double to = from + slide.width().value();
+    double to = ends(from + slide.width().value());
     double low = floor(from);
     double high = slideTop(at);
     pen.open(slide.gear().id());
     pen.box(from, to, low, high, 0, Outline.WALL.filled(Svg.WHITE));
     pen.box(from + 0.2, to - 0.2, low + 0.2, high - 0.2, 0, THIN);
     pen.close();
+  }
+
+  /** Nothing is drawn beyond the rear of the rig. */
+  private double ends(double aft) {
+    return Math.min(aft, Size.of(rig).ends());
   }
 
   /** The upper edge of a slide. */
@@ -123,7 +128,7 @@ final class WallParts {
   /** Rolled up against the top of the wall. */
   private void awning(Body.Awning awning) {
     double from = aft(awning.gear());
-    double to = from + awning.width().value();
+    double to = ends(from + awning.width().value());
     double high = at.roof() - UNDER_ROOF;
     pen.open(awning.gear().id());
     pen.box(from, to, high - ROLL, high, 0.15, PANEL);
