@@ -176,6 +176,14 @@ tr { page-break-inside: avoid; }
 .legends { overflow: hidden; page-break-inside: avoid; }
 .legend { float: left; width: 49%; }
 .drawing { padding-bottom: 0; }
+[data-topic=map] h3 { font-size: 13pt; line-height: 16pt; padding: 4pt 0; }
+[data-topic=map] .legend { width: ${(text / 2 - 2)?floor}pt; }
+[data-topic=map] .legend li { padding: 0 8pt 3pt 36pt; }
+[data-topic=map] .drawn { padding-bottom: 8pt; }
+.beside { overflow: hidden; page-break-inside: avoid; }
+.beside .drawn { float: left; width: 240pt; }
+.beside .legends { float: right; width: ${(text - 252)?floor}pt; }
+[data-topic=map] .beside .legend { float: none; width: 100%; }
 .legend li { position: relative; padding: 0 8pt 4pt 40pt; line-height: 12pt; page-break-inside: avoid; }
 .legend .code { display: block; position: absolute; left: 0; top: 0; }
 .legend .code { font-size: 10pt; }

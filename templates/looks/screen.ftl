@@ -39,6 +39,10 @@ svg { max-width: 100%; height: auto; }
 .hazard, .threat { font-weight: 700; }
 .value { font-size: 1.5em; font-weight: 700; }
 .key-figures li, .places li, .finding, .legend li { border-top: 1px solid #999; padding: 8px 0; }
+.beside { display: flex; flex-wrap: wrap; gap: 0 24px; }
+.beside h3 { width: 100%; }
+.beside .drawn { flex: 0 1 340px; }
+.beside .legends { flex: 1 1 260px; }
 .urgent { border: 4px solid #000; padding: 8px 14px; margin: 16px 0; }
 .photo img { max-width: 100%; height: auto; }
 .tall img { max-height: 90vh; width: auto; }

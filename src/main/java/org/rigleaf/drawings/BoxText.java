@@ -65,7 +65,7 @@ record BoxText(String code, List<String> name, List<String> more) {
   }
 
   private static double badge(String code) {
-    return Math.max(BADGE_LEAST, TextFit.width(code, Sheet.CODE_SIZE, true) + 8);
+    return Math.max(BADGE_LEAST, TextFit.width(code, Badges.CODE_SIZE, true) + 8);
   }
 
   private static double width(String text, boolean bold) {
@@ -83,8 +83,8 @@ record BoxText(String code, List<String> name, List<String> more) {
       Svg.Look look = Svg.Look.line(0.9).filled(Svg.WHITE);
       double top = y + PORT - BADGE_HIGH / 2;
       svg.rect(x + BADGE_EDGE, top, wide, BADGE_HIGH, BADGE_HIGH / 2, look);
-      double foot = y + PORT + DROP * Sheet.CODE_SIZE;
-      svg.text(x + BADGE_EDGE + wide / 2, foot, Sheet.CODE_SIZE, true, "middle", code);
+      double foot = y + PORT + DROP * Badges.CODE_SIZE;
+      svg.text(x + BADGE_EDGE + wide / 2, foot, Badges.CODE_SIZE, true, "middle", code);
     }
     double foot = y + PORT + DROP * SIZE;
     for (int i = 0; i < name.size() + more.size(); i++) {

@@ -14,19 +14,22 @@ public final class DamagePlan {
   private DamagePlan() {}
 
   /** Draws the outline; the same rig gives the same bytes. */
-  public static Drawing draw(Rig rig) {
+  public static Drawing draw(Rig rig, NetWords phrases) {
     Size size = Size.of(rig);
     double scale = Math.min(TALLEST / size.length(), BROADEST / size.width());
     double left = (Sheet.WIDE - size.width() * scale) / 2;
     Plan plan = new Plan(size, left, HEAD, scale);
-    String alt = PlanWords.damage(rig.identity());
+    MapWords words = new MapWords(phrases);
+    String alt = words.alt("damage", rig);
     Svg svg = new Svg().open(Sheet.WIDE, plan.bottom() + FOOT, alt);
-    new Outline(svg, plan).draw(rig);
+    Outline outline = new Outline(svg, plan);
+    outline.draw(rig);
+    outline.drawAxles(rig);
     double middle = HEAD + size.length() * scale / 2;
-    svg.text(plan.middle(), HEAD - 10, WORDS, true, "middle", PlanWords.FRONT);
-    svg.text(plan.middle(), plan.bottom() + 15, WORDS, true, "middle", PlanWords.REAR);
-    svg.text(left - 20, middle, WORDS, true, "end", PlanWords.STREET);
-    svg.text(plan.right() + 20, middle, WORDS, true, "start", PlanWords.CURB);
+    svg.text(plan.middle(), HEAD - 10, WORDS, true, "middle", words.say("front"));
+    svg.text(plan.middle(), plan.bottom() + 15, WORDS, true, "middle", words.say("rear"));
+    svg.text(left - 20, middle, WORDS, true, "end", words.say("street-long"));
+    svg.text(plan.right() + 20, middle, WORDS, true, "start", words.say("curb-long"));
     return new Drawing(svg.close(), alt, List.of());
   }
 }

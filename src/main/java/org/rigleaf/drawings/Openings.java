@@ -32,12 +32,16 @@ final class Openings {
         .forEach(this::slide);
   }
 
-  /** What is drawn over the walls. */
-  void drawRest(Rig rig) {
+  /** What hangs on the outside of the walls. */
+  void drawOutside(Rig rig) {
     rig.body().awnings().stream()
         .filter(a -> Size.room(a.gear(), List.of(a.width())))
         .forEach(this::awning);
     rig.body().steps().map(Body.Steps::gear).filter(Openings::onSide).ifPresent(this::step);
+  }
+
+  /** The door, a gap in its wall. */
+  void drawDoor(Rig rig) {
     rig.body().door().filter(Openings::onSide).ifPresent(this::door);
   }
 

@@ -7,7 +7,7 @@ import org.rigleaf.rig.Rig;
 import org.rigleaf.rig.RigKind;
 import org.rigleaf.rig.Road;
 
-/** Draws the rig from above: A-frame or king pin, cab, walls, wheels. */
+/** Draws the rig from above: A-frame or king pin, cab, walls; wheels apart. */
 final class Outline {
   static final Look WALL = Look.line(1.4);
   static final Look PART = Look.line(0.8);
@@ -45,6 +45,10 @@ final class Outline {
     if (kind == RigKind.FIFTH_WHEEL) {
       svg.circle(plan.middle(), plan.bodyTop() + 7, 5, PART);
     }
+  }
+
+  /** The wheels, seen through the floor. */
+  void drawAxles(Rig rig) {
     for (int i = 0; i < rig.identity().axles().size(); i++) {
       axle(rig, i);
     }

@@ -1,74 +1,72 @@
 package org.rigleaf.drawings;
 
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.rigleaf.rig.Gear;
 import org.rigleaf.rig.Rig;
 
-/** The system map: the rig from above, front at the top, every piece of gear with its code. */
-public final class PlanView {
-  private PlanView() {}
+/** The rig from above, front at the top: all that is outside, or all that is inside. */
+final class PlanView {
+  private final Rig rig;
+  private final View view;
+  private final MapWords words;
+  private final Sheet sheet;
+  private final List<Site> sites;
+  private final List<Leaders.Port> ports;
 
-  /**
-   * Draws the map; the same rig and names give the same bytes.
-   *
-   * @param rig whose gear has codes
-   * @param names printed names by gear id; gear without one shows its code alone
-   */
-  public static Drawing draw(Rig rig, Map<String, String> names) {
-    List<Gear> gear = placed(rig);
-    List<String> words = gear.stream().map(g -> names.getOrDefault(g.id(), "")).toList();
-    int street = Leaders.streetCount(gear.stream().map(Sites::home).toList(), capacity(gear));
+  private PlanView(Rig rig, View view, List<Gear> gear, MapWords words) {
+    this.rig = rig;
+    this.view = view;
+    this.words = words;
+    List<String> names = gear.stream().map(words::name).toList();
+    List<String> codes = gear.stream().map(g -> MapWords.code(rig, g)).toList();
+    int street = Leaders.streetCount(gear.stream().map(Sites::home).toList(), Sheet.capacity());
     int most = Math.max(street, gear.size() - street);
-    Sheet sheet =
-        Sheet.of(Size.of(rig), most, gear.stream().map(g -> code(rig, g)).toList(), words);
-    List<Site> sites = Sites.of(rig, gear, sheet.plan());
-    double[] needs = words.stream().mapToDouble(sheet::need).toArray();
-    List<Leaders.Port> ports =
-        Leaders.match(sites, street, sheet.street(), sheet.curb(), sheet.row(), needs);
-    String alt = PlanWords.alt(rig.identity(), sites.size());
-    return new Drawing(svg(rig, names, sheet, sites, ports, alt), alt, callOuts(rig, sites));
+    Size size = Size.of(rig);
+    sheet =
+        view == View.INSIDE ? Sheet.half(size, most, codes) : Sheet.of(size, most, codes, names);
+    sites = Sites.of(rig, gear, sheet.plan());
+    double[] needs = names.stream().mapToDouble(sheet::need).toArray();
+    ports = Leaders.match(sites, street, sheet.street(), sheet.curb(), sheet.row(), needs);
   }
 
-  /** Gear with a spot, as much of it as two columns of bare codes can hold. */
-  private static List<Gear> placed(Rig rig) {
-    return rig.gear().stream()
-        .filter(g -> g.place().spot().isPresent())
-        .limit(2L * Sheet.capacity(false))
+  /** Draws it, in parts where there is too much for two columns of labels. */
+  static List<Drawing> draw(Rig rig, View view, MapWords words) {
+    List<Gear> gear = rig.gear().stream().filter(view::shows).toList();
+    Sites places = Sites.on(rig, new Plan(Size.of(rig), 0, 0, 1));
+    return Parts.of(gear, 2 * Sheet.capacity(), places::aft).stream()
+        .map(part -> new PlanView(rig, view, part, words).draw())
         .toList();
   }
 
-  private static int capacity(List<Gear> gear) {
-    return Sheet.capacity(gear.size() <= 2 * Sheet.capacity(true));
-  }
-
-  static String code(Rig rig, Gear gear) {
-    return rig.codes().getOrDefault(gear.id(), "?");
-  }
-
-  private static String svg(
-      Rig rig,
-      Map<String, String> names,
-      Sheet sheet,
-      List<Site> sites,
-      List<Leaders.Port> ports,
-      String alt) {
-    Svg svg = new Svg().open(Sheet.WIDE, sheet.height(), alt);
+  private Drawing draw() {
+    String alt = words.alt(view, rig, codes());
+    Svg svg = new Svg().open(sheet.wide(), sheet.height(), alt);
+    boolean inside = view == View.INSIDE;
     Openings openings = new Openings(svg, sheet.plan());
     openings.drawSlides(rig);
-    new Outline(svg, sheet.plan()).draw(rig);
-    openings.drawRest(rig);
-    new Furniture(svg, sheet).draw(rig, sites);
-    new Labels(svg, sheet).draw(sites, ports, names);
-    return svg.close();
+    Outline outline = new Outline(svg, sheet.plan());
+    outline.draw(rig);
+    if (!inside) {
+      outline.drawAxles(rig);
+      openings.drawOutside(rig);
+    }
+    openings.drawDoor(rig);
+    new Furniture(svg, sheet, words).draw(rig, sites, inside);
+    new Labels(svg, sheet).draw(sites, ports, words);
+    Set<String> drawn = sites.stream().map(s -> s.gear().id()).collect(Collectors.toSet());
+    return new Drawing(svg.close(), alt, CallOut.all(rig, drawn));
   }
 
-  private static List<CallOut> callOuts(Rig rig, List<Site> sites) {
-    Set<String> drawn = sites.stream().map(s -> s.gear().id()).collect(Collectors.toSet());
-    return rig.gear().stream()
-        .map(g -> new CallOut(g.id(), code(rig, g), drawn.contains(g.id())))
+  /** From front to rear. */
+  private List<String> codes() {
+    return IntStream.range(0, sites.size())
+        .boxed()
+        .sorted(Comparator.comparingDouble(i -> sites.get(i).y()))
+        .map(i -> sites.get(i).code())
         .toList();
   }
 }

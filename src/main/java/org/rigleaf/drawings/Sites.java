@@ -1,6 +1,5 @@
 package org.rigleaf.drawings;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,12 +12,10 @@ import org.rigleaf.rig.Gear;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.rig.Spot;
 
-/** Puts a dot where each piece of gear is; gear at one spot gets neighboring dots. */
+/** Puts a dot on the plan where each piece of gear is. */
 final class Sites {
   /** How far inside gear keeps from the wall, so that nobody looks for it outside. */
   private static final double INSET = 8;
-
-  private static final double APART = 9;
 
   private final Plan plan;
   private final Map<String, Body.Slide> slides;
@@ -37,11 +34,9 @@ final class Sites {
   /** A dot for each of these pieces of gear, in their order; each has a spot. */
   static List<Site> of(Rig rig, List<Gear> gear, Plan plan) {
     Sites sites = new Sites(rig, plan);
-    List<Site> placed = new ArrayList<>();
-    for (Gear g : gear) {
-      placed.add(sites.apart(sites.site(g, PlanView.code(rig, g)), placed));
-    }
-    return placed;
+    Apart apart = new Apart(sites::within);
+    gear.forEach(g -> apart.place(sites.site(g, MapWords.code(rig, g))));
+    return apart.placed();
   }
 
   /** The side that a label belongs to: -1 street, 1 curb, 0 whichever is nearer. */
@@ -56,6 +51,16 @@ final class Sites {
     double aft = aft(gear, spot);
     double x = home == 0 ? free(spot, aft) : plan.wall(home < 0, aft) + home * outward(gear);
     return new Site(gear, code, Mark.of(spot), home, home != 0, x, y(spot, aft));
+  }
+
+  /** The rig without a drawing, to ask how far back things are. */
+  static Sites on(Rig rig, Plan plan) {
+    return new Sites(rig, plan);
+  }
+
+  /** How far back it is, in feet; that of a third is its middle. */
+  double aft(Gear gear) {
+    return aft(gear, gear.place().spot().orElseThrow());
   }
 
   private double aft(Gear gear, Spot spot) {
@@ -116,42 +121,9 @@ final class Sites {
     return within && !end ? Plan.clamp(y, plan.bodyTop() + INSET, plan.bodyBottom() - INSET) : y;
   }
 
-  /** The nearest spot clear of other dots; where a wall is too full, dots stand closer. */
-  private Site apart(Site site, List<Site> placed) {
-    return apart(site, placed, APART)
-        .or(() -> apart(site, placed, APART / 3))
-        .or(() -> apart(site, placed, APART / 9))
-        .orElse(site);
-  }
-
-  private Optional<Site> apart(Site site, List<Site> placed, double distance) {
-    for (int ring = 0; ring < 60; ring++) {
-      for (int turn = 0; turn < (ring == 0 ? 1 : 8); turn++) {
-        Site tried = shifted(site, ring * distance / 2, turn);
-        if (free(tried, placed, distance)) {
-          return Optional.of(tried);
-        }
-      }
-    }
-    return Optional.empty();
-  }
-
-  /** Along a wall: back, then forward. Elsewhere: sideways first, then back, then slanting. */
-  private Site shifted(Site site, double by, int turn) {
-    if (site.along()) {
-      return site.moved(site.x(), site.y() + (turn % 2 == 0 ? by : -by));
-    }
-    double[][] turns = {{1, 0}, {-1, 0}, {0, 1}, {0, -1}, {1, 1}, {-1, 1}, {1, -1}, {-1, -1}};
-    return site.moved(site.x() + by * turns[turn][0], site.y() + by * turns[turn][1]);
-  }
-
-  private boolean free(Site site, List<Site> placed, double distance) {
-    boolean inside =
-        site.y() >= plan.top()
-            && site.y() <= plan.bottom()
-            && (site.along() || (site.x() >= plan.left() && site.x() <= plan.right()));
-    return inside
-        && placed.stream()
-            .allMatch(p -> Math.hypot(p.x() - site.x(), p.y() - site.y()) >= distance * 0.95);
+  private boolean within(Site site) {
+    return site.y() >= plan.top()
+        && site.y() <= plan.bottom()
+        && (site.along() || (site.x() >= plan.left() && site.x() <= plan.right()));
   }
 }

@@ -2,6 +2,7 @@ package org.rigleaf.drawings;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.rigleaf.rig.Body;
 import org.rigleaf.rig.Face;
 import org.rigleaf.rig.Fact;
@@ -33,6 +34,7 @@ record Size(
     boolean toScale) {
   private static final double TYPICAL_TONGUE_FT = 3.5;
   private static final double ROOM_BEHIND_LAST_GEAR_FT = 1;
+  private static final double ROOM_BEHIND_LAST_AXLE_FT = 4;
 
   static Size of(Rig rig) {
     Identity id = rig.identity();
@@ -77,15 +79,17 @@ record Size(
           case FOLDING_TRAILER -> 16;
           default -> 23;
         };
-    double last =
+    DoubleStream gear =
         rig.gear().stream()
             .flatMap(g -> g.place().spot().stream())
             .filter(s -> s.face() != Face.REAR)
             .flatMap(s -> s.aft().stream())
-            .mapToDouble(Double::doubleValue)
-            .max()
-            .orElse(0);
-    return Math.max(usual, last + ROOM_BEHIND_LAST_GEAR_FT);
+            .mapToDouble(a -> a + ROOM_BEHIND_LAST_GEAR_FT);
+    DoubleStream axles =
+        rig.identity().axles().stream()
+            .filter(Fact::known)
+            .mapToDouble(a -> a.value() + ROOM_BEHIND_LAST_AXLE_FT);
+    return Math.max(usual, DoubleStream.concat(gear, axles).max().orElse(0));
   }
 
   private static double typicalWidth(RigKind kind) {

@@ -16,6 +16,12 @@ final class Tongue {
   private static final double DEEP = 0.4;
   private static final double CYLINDER_WIDE = 1;
   private static final double CYLINDER_HIGH = 1.7;
+  private static final double POST = 2.9;
+
+  /** Where the middle of a cylinder is, in feet above the ground. */
+  static final double CYLINDER = FRAME + CYLINDER_HIGH / 2;
+
+  static final double JACK_HEAD = POST - 0.1;
   private static final Look LIGHT = Outline.PART.filled(Svg.WHITE);
 
   private final Pen pen;
@@ -77,8 +83,8 @@ final class Tongue {
 
   private void post(double along) {
     pen.open("jack");
-    pen.box(along - 0.12, along + 0.12, 0.12, 2.9, 0, LIGHT);
-    pen.box(along - 0.22, along + 0.22, 2.5, 3.1, 0.1, LIGHT);
+    pen.box(along - 0.12, along + 0.12, 0.12, POST, 0, LIGHT);
+    pen.box(along - 0.22, along + 0.22, POST - 0.4, POST + 0.2, 0.1, LIGHT);
     pen.box(along - 0.4, along + 0.4, 0, 0.14, 0, LIGHT);
     pen.close();
   }

@@ -20,6 +20,11 @@ final class WallParts {
   private static final double IN = 0.6; // of the ends of the wall
   static final double WINDOW_SILL = 1.5;
   private static final double ROLL = 0.4;
+  private static final double UNDER_ROOF = 0.25;
+
+  /** How far the middle of a rolled awning hangs under the roof. */
+  static final double AWNING_DOWN = UNDER_ROOF + ROLL / 2;
+
   private static final Look PANEL = Outline.PART.filled(Svg.WHITE);
   private static final Look GLASS = Outline.PART.filled("#dcdcdc");
   private static final Look THIN = Look.line(0.5).in(Svg.GRAY);
@@ -93,7 +98,8 @@ final class WallParts {
   }
 
   private void door(Gear door) {
-    double from = aft(door) - DOOR_WIDE / 2;
+    Size size = Size.of(rig);
+    double from = Plan.clamp(aft(door) - DOOR_WIDE / 2, size.starts(), size.ends() - DOOR_WIDE);
     double high = Math.min(at.floor() + DOOR_HIGH, at.roof() - 0.4);
     pen.open(door.id());
     pen.box(from, from + DOOR_WIDE, at.floor(), high, 0.15, Outline.WALL.filled(Svg.WHITE));
@@ -123,7 +129,7 @@ final class WallParts {
   private void awning(Body.Awning awning) {
     double from = aft(awning.gear());
     double to = ends(from + awning.width().value());
-    double high = at.roof() - 0.25;
+    double high = at.roof() - UNDER_ROOF;
     pen.open(awning.gear().id());
     pen.box(from, to, high - ROLL, high, 0.15, PANEL);
     for (double along = from + 1; along < to; along++) {

@@ -22,6 +22,11 @@ final class WordingCheck {
   static final Set<String> DRAWINGS =
       Set.of(
           "plan",
+          "front",
+          "street-side",
+          "rear",
+          "curb-side",
+          "inside",
           "breakers",
           "fuses",
           "monitor",

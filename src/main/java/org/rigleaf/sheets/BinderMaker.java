@@ -270,6 +270,7 @@ public final class BinderMaker {
       case "contacts" -> places.contactBlock(show.title());
       case "switches" -> places.switches(show.title());
       case "resets" -> places.resets(show.title());
+      case "unplaced" -> drawings.unplaced(show.title());
       case "photos" -> photos.photos(show.title());
       case "notes" -> otherNotes(show.title());
       case "rules" -> lines(show.title(), rig.houseRules());

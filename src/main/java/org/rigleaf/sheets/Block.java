@@ -8,6 +8,7 @@ public sealed interface Block
         TableBlock,
         CautionsBlock,
         DrawingBlock,
+        LegendBlock,
         LinesBlock,
         NotesBlock,
         FillBlock,

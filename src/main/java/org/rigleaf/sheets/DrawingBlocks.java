@@ -1,10 +1,7 @@
 package org.rigleaf.sheets;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import org.rigleaf.drawings.Drawing;
-import org.rigleaf.drawings.PlanView;
+import org.rigleaf.drawings.View;
 import org.rigleaf.drawings.WaterNet;
 import org.rigleaf.figures.Figures;
 import org.rigleaf.guidance.Guide;
@@ -14,27 +11,27 @@ import org.rigleaf.rig.Rig;
 
 /** Drawings of the rig; one that has nothing to show is not printed. */
 final class DrawingBlocks {
-  private final Rig rig;
-  private final PlaceBlocks places;
+  private final MapBlocks map;
   private final FaceBlocks faces;
   private final NetBlocks nets;
-  private final Map<String, String> names; // of the gear, by id
   private final PipeBlocks pipes;
 
   DrawingBlocks(Rig rig, Figures figures, Wording wording, Guide guide, PlaceBlocks places) {
-    this.rig = rig;
-    this.places = places;
     this.faces = new FaceBlocks(rig, wording, guide);
     this.nets = new NetBlocks(rig, figures, guide, wording);
     this.pipes = new PipeBlocks(rig, nets, places);
-    this.names = new HashMap<>();
-    rig.gear().forEach(g -> names.put(g.id(), guide.places().name(g.id())));
+    this.map = new MapBlocks(rig, nets.words(), places);
   }
 
   /** The drawings that a topic asks for. */
   List<Block> blocks(Show.Drawing show) {
     return switch (show.of()) {
-      case "plan" -> List.of(plan(show.title()));
+      case "plan" -> map.view(show.title(), View.PLAN);
+      case "street-side" -> map.view(show.title(), View.STREET);
+      case "curb-side" -> map.view(show.title(), View.CURB);
+      case "front" -> map.view(show.title(), View.FRONT);
+      case "rear" -> map.view(show.title(), View.REAR);
+      case "inside" -> map.view(show.title(), View.INSIDE);
       case "breakers" -> faces.breakers(show.title());
       case "fuses" -> faces.fuses(show.title());
       case "monitor" -> faces.monitor(show.title());
@@ -50,8 +47,8 @@ final class DrawingBlocks {
     };
   }
 
-  private Block plan(String title) {
-    Drawing plan = PlanView.draw(rig, names);
-    return new DrawingBlock(title, plan.svg(), plan.alt(), places.legend());
+  /** Gear that no view of the map shows. */
+  List<Block> unplaced(String title) {
+    return map.unplaced(title);
   }
 }

@@ -17,7 +17,6 @@ import org.rigleaf.drawings.SchematicWords;
 import org.rigleaf.figures.Figures;
 import org.rigleaf.guidance.Guide;
 import org.rigleaf.guidance.Wording;
-import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Rig;
 
 /** What feeds what, as schematics with the words of the sheets. */
@@ -31,23 +30,7 @@ final class NetBlocks {
     this.rig = rig;
     this.figures = figures;
     this.wording = wording;
-    this.words =
-        new NetWords() {
-          @Override
-          public String phrase(String id, Map<String, String> values) {
-            return wording.phrase(id, values);
-          }
-
-          @Override
-          public String name(String id) {
-            return guide.places().name(id);
-          }
-
-          @Override
-          public String amount(Fact fact) {
-            return wording.amounts().text(fact.value(), fact.unit());
-          }
-        };
+    this.words = new PrintedWords(wording, guide);
   }
 
   NetWords words() {

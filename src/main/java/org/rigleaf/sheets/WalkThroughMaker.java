@@ -24,7 +24,7 @@ public final class WalkThroughMaker {
   /** The walk-through on this paper; {@code draft} as for a binder. */
   public WalkThrough walk(Paper paper, boolean draft) {
     List<Stop> stops = Stops.of(rig, wording, maker.guide());
-    Drawing outline = DamagePlan.draw(rig);
+    Drawing outline = DamagePlan.draw(rig, new PrintedWords(wording, maker.guide()));
     return new WalkThrough(
         rig.identity().name(),
         wording.phrase("kind-" + rig.identity().kind().trait()),

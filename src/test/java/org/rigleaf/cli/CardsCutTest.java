@@ -39,6 +39,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.rigleaf.TestRigs;
 import org.rigleaf.figures.Figures;
 import org.rigleaf.guidance.Wording;
+import org.rigleaf.print.Imprint;
 import org.rigleaf.print.Press;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.sheets.BinderMaker;
@@ -72,7 +73,11 @@ class CardsCutTest {
 
   private static PDDocument pdf(Rig rig, CardSheet sheet) throws IOException {
     byte[] pdf =
-        new Press(Output.TEMPLATES).cards(html(rig, sheet), sheet, LocalDate.of(2026, 5, 2), 7);
+        new Press(Output.TEMPLATES)
+            .cards(
+                html(rig, sheet),
+                sheet,
+                new Imprint(LocalDate.of(2026, 5, 2), 7, "test.yaml", "rig: {}"));
     return Loader.loadPDF(pdf);
   }
 

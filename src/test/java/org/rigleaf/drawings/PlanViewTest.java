@@ -14,6 +14,7 @@ import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.rigleaf.rig.Face;
 import org.rigleaf.rig.Rig;
 
 /** What a reader of the map relies on. */
@@ -24,7 +25,11 @@ class PlanViewTest {
       """;
 
   private static Drawing draw(String yaml) {
-    return PlanView.draw(RandomRigs.rig(yaml), Map.of());
+    return plan(RandomRigs.rig(yaml), Map.of());
+  }
+
+  private static Drawing plan(Rig rig, Map<String, String> names) {
+    return Views.draw(View.PLAN, rig, new EnglishWords(names)).get(0);
   }
 
   private static double[] dot(Sketch sketch, String gear) {
@@ -125,7 +130,7 @@ class PlanViewTest {
   @Test
   void namesCannotBecomeMarkup() {
     Rig rig = RandomRigs.rig(TRAILER + "climate: {furnace: {at: curb 9 ft}}\n");
-    Drawing drawing = PlanView.draw(rig, Map.of("climate.furnace", "<b>A</b></svg>&\"'\u0000"));
+    Drawing drawing = plan(rig, Map.of("climate.furnace", "<b>A</b></svg>&\"'\u0000"));
     Sketch sketch = new Sketch(drawing);
     assertEquals(0, sketch.svg.select("b").size());
     assertEquals(drawing.svg().length() - 7, drawing.svg().indexOf("</svg>"));
@@ -141,29 +146,32 @@ class PlanViewTest {
       assertTrue(Sketch.number(text, "font-size") >= 10, "nothing under 10 pt");
     }
     assertFalse(Pattern.compile("transform|<tspan|id=").matcher(drawing.svg()).find());
-    double digit = Sheet.CODE_SIZE * 0.711;
+    double digit = Badges.CODE_SIZE * 0.711;
     assertTrue(digit >= 3.2 / 25.4 * 72, "digits of a code are at least 3.2 mm high");
   }
 
   @Test
-  void aCrowdLosesItsNamesBeforeItsCodes() {
-    RandomRigs rigs = new RandomRigs(7);
-    Rig crowd = rigs.next(90);
-    Sketch sketch = new Sketch(PlanView.draw(crowd, RandomRigs.names(crowd)));
-    assertEquals(90, sketch.callOuts().size());
-    sketch.callOuts().forEach(g -> assertEquals(1, g.select("text").size()));
-    Rig few = rigs.next(30);
-    new Sketch(PlanView.draw(few, RandomRigs.names(few)))
-        .callOuts()
-        .forEach(g -> assertTrue(g.select("text").size() > 1, g.outerHtml()));
+  void aCrowdIsSplitOverTwoPlansAndKeepsItsNames() {
+    Rig crowd = new RandomRigs(7).next(90);
+    List<Drawing> plans = Views.draw(View.PLAN, crowd, new EnglishWords(RandomRigs.names(crowd)));
+    assertEquals(2, plans.size());
+    for (Drawing plan : plans) {
+      new Sketch(plan)
+          .callOuts()
+          .forEach(g -> assertTrue(g.select("text").size() > 1, g.outerHtml()));
+    }
   }
 
   @ParameterizedTest
   @MethodSource("org.rigleaf.TestRigs#fleet")
   void theDemoRigsHaveAWholeMap(String name) throws IOException {
     Rig rig = RandomRigs.rig(Files.readString(Path.of("rig-profiles", name + ".yaml")));
-    Drawing drawing = PlanView.draw(rig, RandomRigs.names(rig));
-    long measured = rig.gear().stream().filter(g -> g.place().spot().isPresent()).count();
+    Drawing drawing = plan(rig, RandomRigs.names(rig));
+    long measured =
+        rig.gear().stream()
+            .flatMap(g -> g.place().spot().stream())
+            .filter(s -> s.face() != Face.INSIDE)
+            .count();
     assertEquals(measured, drawing.callOuts().stream().filter(CallOut::placed).count());
     assertTrue(drawing.alt().startsWith("Plan of " + rig.identity().name()), drawing.alt());
   }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
+import org.rigleaf.rig.Face;
 import org.rigleaf.rig.Gear;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.source.Problems;
@@ -27,6 +28,9 @@ final class RandomRigs {
   };
   private static final String[] SIDES = {"street", "curb"};
   private static final String[] INNER = {"inside", "roof", "under"};
+
+  private static final String[] ALL = {"street", "curb", "rear", "front", "roof", "inside"};
+  private static final String[] THIRDS = {"front", "middle", "rear"};
 
   private final Random random;
 
@@ -71,12 +75,29 @@ final class RandomRigs {
     if (random.nextInt(4) > 0) {
       yaml.append("  width: " + (6.5 + random.nextInt(5) / 2.0) + " ft\n");
     }
+    if (random.nextInt(4) > 0) {
+      yaml.append("  height: " + (8 + random.nextInt(11) / 2.0) + " ft\n");
+    }
     yaml.append("  axles: [" + length * 0.5 + " ft, " + length * 0.62 + " ft]\n");
     yaml.append("body:\n  door: {at: curb " + length * 0.4 + " ft}\n");
     yaml.append("  slides: [{name: Big slide, at: street " + length * 0.3 + " ft, ");
     yaml.append("width: 7 ft, depth: " + (1 + random.nextInt(3)) + " ft}]\n");
     yaml.append("safety:\n  exits:\n");
     places(gear - 2, length).forEach(yaml::append);
+    return rig(yaml.toString());
+  }
+
+  /** A rig with that many places on one face, most of them close together. */
+  Rig crowd(Face face, int gear) {
+    StringBuilder yaml =
+        new StringBuilder("rig: {name: Crowd, kind: travel trailer, length: 26 ft,");
+    yaml.append(" width: 8 ft, height: 11 ft}\nsafety:\n  exits:\n");
+    for (int i = 0; i < gear; i++) {
+      double aft = random.nextInt(3) == 0 ? random.nextInt(27) : 16 + random.nextInt(8) / 4.0;
+      String across = " across " + random.nextInt(9) + " ft up " + random.nextInt(9) + " ft";
+      yaml.append("    - {name: Window " + i + ", at: " + face.text() + " " + aft + " ft" + across);
+      yaml.append("}\n");
+    }
     return rig(yaml.toString());
   }
 
@@ -92,11 +113,15 @@ final class RandomRigs {
     double aft = Math.round(random.nextDouble() * length * 4) / 4.0;
     String across = " across " + random.nextInt(9) + " ft";
     return switch (random.nextInt(8)) {
-      case 0, 1, 2 -> SIDES[random.nextInt(2)] + " " + aft + " ft up 2 ft";
-      case 3 -> "front " + random.nextInt(4) + " ft" + across;
-      case 4 -> "rear 0 ft" + across;
-      case 5 -> SIDES[random.nextInt(2)] + " rear";
+      case 0, 1, 2 -> SIDES[random.nextInt(2)] + " " + aft + " ft" + up();
+      case 3 -> "front " + random.nextInt(4) + " ft" + across + up();
+      case 4 -> "rear 0 ft" + (random.nextBoolean() ? across : "") + up();
+      case 5 -> ALL[random.nextInt(ALL.length)] + " " + THIRDS[random.nextInt(3)];
       default -> INNER[random.nextInt(3)] + " " + aft + " ft" + across;
     };
+  }
+
+  private String up() {
+    return random.nextInt(4) == 0 ? "" : " up " + random.nextInt(10) + " ft";
   }
 }
