@@ -137,7 +137,8 @@ a.page:after { content: "\00a0·\00a0" target-counter(attr(href), page); }
 .leans { font-size: 10pt; }
 table { width: 100%; border-collapse: separate; border-spacing: 0; -fs-table-paginate: paginate; }
 th, td { text-align: left; vertical-align: top; padding: 4pt 8pt 3.5pt 0; border-bottom: 0.5pt solid #000; }
-thead th { font-size: 10pt; border-bottom: 1.5pt solid #000; padding-bottom: 2.5pt; }
+main { display: block; }
+thead th, thead td { font-size: 10pt; border-bottom: 1.5pt solid #000; padding-bottom: 2.5pt; }
 .short { white-space: nowrap; }
 tr { page-break-inside: avoid; }
 .of-2 tbody th { width: 36%; }

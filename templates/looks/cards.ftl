@@ -4,6 +4,7 @@
 <#assign room = size.roomPt>
 @page { size: ${sheet.widthMm}mm ${sheet.heightMm}mm; margin: 0; }
 body { margin: 0; font-family: "Words"; font-size: ${size.text}pt; line-height: ${size.line}pt; color: #000; }
+main { display: block; }
 p, ol, ul, li, h1, h2, h3, dl, dt, dd { margin: 0; padding: 0; font-size: ${size.text}pt; line-height: ${size.line}pt; font-weight: 400; }
 ol, ul { list-style: none; }
 b { font-weight: 700; }

@@ -1,5 +1,6 @@
 /* The edition for a screen: one column, works at 400 px and at twice the size, prints from a browser. No length of a paper stands here. */
 * { box-sizing: border-box; }
+main { display: block; }
 body { margin: 0 auto; padding: 0 16px 48px; max-width: 46em; font: 17px/1.45 "DejaVu Sans", Verdana, sans-serif; color: #000; background: #fff; overflow-wrap: break-word; }
 ul, ol { list-style: none; margin: 0; padding: 0; }
 p { margin: 0; }
@@ -52,7 +53,7 @@ table { border-collapse: collapse; width: 100%; margin: 8px 0 16px; }
 th, td { text-align: left; vertical-align: top; padding: 5px 10px 5px 0; border-bottom: 1px solid #999; }
 .toc td, .toc thead th { white-space: nowrap; }
 .toc-date { display: none; }
-thead th { border-bottom: 2px solid #000; font-size: 0.85em; }
+thead th, thead td { border-bottom: 2px solid #000; font-size: 0.85em; }
 .tasks th { font-weight: 400; }
 .tasks .tick { display: inline-block; width: 0.9em; height: 0.9em; border: 1px solid #000; }
 .tasks .panel { grid-template-columns: 1fr; margin: 0 0 6px; }
@@ -76,6 +77,7 @@ tr[data-changed] > :first-child { box-shadow: -8px 0 0 -4px #000; }
 @media (max-width: 520px) {
   body { padding: 0 10px 32px; }
   .panel { grid-template-columns: 1fr; }
+  th, td { padding-right: 6px; font-size: 0.9em; hyphens: auto; }
   .to-fill { display: block; }
   .tasks thead { display: none; }
   .tasks td[data-head]::before { content: attr(data-head) ": "; }
