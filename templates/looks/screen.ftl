@@ -61,6 +61,7 @@ thead th, thead td { border-bottom: 2px solid #000; font-size: 0.85em; }
 .record th { font-weight: 400; }
 .record td { min-width: 2.5em; }
 .blank, .fill-line { display: inline-block; min-width: 7em; border-bottom: 1px solid #000; height: 1.1em; }
+table .blank { min-width: 3em; }
 .to-fill { display: flex; gap: 12px; padding: 8px 0; }
 .fill-line { flex: 1; }
 .marked { list-style: square; padding-left: 1.2em; }
