@@ -246,11 +246,12 @@ tr { page-break-inside: avoid; }
 
 /* cover */
 .cover { page: cover; position: relative; height: ${(paper.textHeightMm * mm)?floor - 1}pt; }
-.plate { background-color: #000; color: #fff; padding: 16pt 24pt; height: 208pt; position: relative; }
+.plate { background-color: #000; color: #fff; padding: 16pt 24pt; height: 112pt; position: relative; }
+.portrait { padding-top: 16pt; }
 .keeper { font-size: 13pt; }
-.plate h1 { font-size: 48pt; line-height: 56pt; padding-top: 64pt; }
+.plate h1 { font-size: 48pt; line-height: 56pt; }
 .kind { font-size: 24pt; line-height: 32pt; }
-.reader { font-size: 17pt; line-height: 24pt; padding: 16pt 0; }
+.reader { font-size: 17pt; line-height: 24pt; padding: 8pt 0; }
 .urgent { border: 3pt solid #000; padding: 8pt 12pt; margin-bottom: 16pt; }
 .foot-of-cover { position: absolute; bottom: 0; width: ${text}pt; }
 .emergency-note { font-weight: 700; padding-bottom: 16pt; }

@@ -225,7 +225,7 @@ final class Outline {
   }
 
   /** Tires stand by axle, front to rear; one entry named otherwise speaks for all axles. */
-  private static boolean dual(Rig rig, int index) {
+  static boolean dual(Rig rig, int index) {
     var tires = rig.road().tires();
     if (tires.isEmpty()) {
       return false;

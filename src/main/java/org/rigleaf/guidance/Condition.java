@@ -28,7 +28,7 @@ public record Condition(List<String> when, List<String> any, List<String> unless
       Fields entry, String key, Set<String> possible, Problems problems) {
     List<Node.Text> names = entry.texts(key);
     for (Node.Text name : names) {
-      if (!name.value().startsWith(".") && !possible.contains(name.value())) {
+      if (!known(name.value(), possible)) {
         String cure =
             org.rigleaf.source.Nearest.to(name.value(), possible)
                 .map(n -> "did you mean '" + n + "'?")
@@ -37,6 +37,13 @@ public record Condition(List<String> when, List<String> any, List<String> unless
       }
     }
     return names.stream().map(Node.Text::value).toList();
+  }
+
+  /** A name that starts with a dot is a path below the item that the entry speaks of. */
+  static boolean known(String name, Set<String> possible) {
+    return name.startsWith(".")
+        ? possible.stream().anyMatch(p -> p.endsWith(name))
+        : possible.contains(name);
   }
 
   /** True if it holds for what {@code has} says. */

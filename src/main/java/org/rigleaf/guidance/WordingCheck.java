@@ -65,7 +65,7 @@ final class WordingCheck {
   }
 
   void fact(Position at, String path, String id) {
-    if (!id.startsWith(".") && !traits.contains(id)) {
+    if (!Condition.known(id, traits)) {
       problem(at, path, "no fact '" + id + "'", cure(id, traits));
     }
   }

@@ -99,7 +99,7 @@ public final class BinderMaker {
         topics(),
         places.contacts(),
         paper,
-        cover());
+        cover(paper));
   }
 
   /** The title of a figure with what it is told of. */
@@ -219,7 +219,7 @@ public final class BinderMaker {
     return new Edition(number, date, rig.edition().note().orElse(""));
   }
 
-  private Cover cover() {
+  private Cover cover(Paper paper) {
     List<FigureLine> lines =
         figures.find("clearance.height").map(f -> List.of(line(f))).orElse(List.of());
     List<Words> limits =
@@ -229,7 +229,9 @@ public final class BinderMaker {
     List<Finding> urgent = found.stream().filter(f -> f.severity().equals("safety")).toList();
     String keeper = rig.contacts().stream().findFirst().flatMap(c -> c.name()).orElse("");
     String reader = wording.phrase("reader", Map.of("rig", rig.identity().name()));
-    return new Cover(wording.phrase("binder-for"), reader, keeper, lines, limits, urgent);
+    List<DrawingBlock> portrait =
+        Portraits.of(rig, wording, guide.filler(), paper, lines.size(), urgent.size());
+    return new Cover(wording.phrase("binder-for"), reader, keeper, lines, limits, urgent, portrait);
   }
 
   private List<? extends Block> blocks(Show show) {

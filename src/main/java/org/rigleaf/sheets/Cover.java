@@ -13,6 +13,7 @@ import org.rigleaf.guidance.Words;
  * @param lines a few figures to recognise the rig by
  * @param limits what stands above this document, a sentence each
  * @param findings what must be put right before anybody sleeps in the rig
+ * @param portrait the rig from the side; one, or none where the findings fill the cover
  */
 public record Cover(
     String document,
@@ -20,11 +21,13 @@ public record Cover(
     String keeper,
     List<FigureLine> lines,
     List<Words> limits,
-    List<Finding> findings) {
+    List<Finding> findings,
+    List<DrawingBlock> portrait) {
   /** Copies the lists. */
   public Cover {
     lines = List.copyOf(lines);
     limits = List.copyOf(limits);
     findings = List.copyOf(findings);
+    portrait = List.copyOf(portrait);
   }
 }

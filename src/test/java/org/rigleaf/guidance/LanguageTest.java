@@ -167,6 +167,7 @@ class LanguageTest {
                     "upkeep, " + trade,
                     tasks.stream().flatMap(t -> Stream.of(t.action(), t.see(), t.how()))));
     Wording.english().faults.values().forEach(f -> grade(f.id(), words(f)));
+    Wording.english().changes.values().forEach(c -> grade("change " + c.id(), sentences(c)));
     Wording.english()
         .procedures
         .values()
@@ -347,6 +348,7 @@ class LanguageTest {
             faultTexts(),
             cautionTexts(),
             upkeepTexts(),
+            changeTexts(),
             otherTexts())
         .flatMap(t -> t);
   }
@@ -400,6 +402,22 @@ class LanguageTest {
                     Stream.of(c.hazard(), c.consequence(), c.defer(), c.brief(), c.command())
                         .map(t -> text(c.id(), t)),
                     c.avoid().stream().map(a -> text(c.id() + " avoid", a.text()))));
+  }
+
+  /** What a notice says of each kind of change. */
+  private static Stream<String[]> changeTexts() {
+    return Wording.english().changes.values().stream()
+        .flatMap(
+            c ->
+                Stream.concat(
+                    Stream.<String[]>of(new String[] {c.id() + " title", c.title()}),
+                    sentences(c).map(t -> text("change " + c.id(), t))));
+  }
+
+  private static Stream<TextTemplate> sentences(ChangeText c) {
+    return Stream.of(c.first(), c.now(), c.withdrawn(), c.tell())
+        .flatMap(List::stream)
+        .map(ConditionalText::text);
   }
 
   /** Meanings of figures, places to look for typical values, gear, findings. */

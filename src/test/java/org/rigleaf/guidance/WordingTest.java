@@ -1,6 +1,7 @@
 package org.rigleaf.guidance;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -52,6 +53,16 @@ class WordingTest {
     List<String> gaps =
         Rig.possibleGear().stream().filter(g -> WORDING.gear(g).title().isBlank()).toList();
     assertEquals(List.of(), gaps);
+  }
+
+  /** A name that starts with a dot is checked by its end: some item of some rig must have it. */
+  @Test
+  void aConditionOnAnItemMustBePossibleForSomeItem() {
+    Set<String> possible = Set.of("electric.outlets.gfci", "waste.black.handle.opens.pull");
+    assertTrue(Condition.known(".gfci", possible));
+    assertTrue(Condition.known(".opens.pull", possible));
+    assertFalse(Condition.known(".gcfi", possible));
+    assertFalse(Condition.known("gfci", possible));
   }
 
   @Test

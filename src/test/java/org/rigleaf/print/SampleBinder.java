@@ -107,6 +107,7 @@ final class SampleBinder {
             Words.of(
                 "Gas, brakes and house current are repaired by a licensed technician, nobody else."),
             Words.of("A line to write on means that we do not know. We do not guess.")),
+        List.of(),
         List.of());
   }
 

@@ -1,0 +1,155 @@
+package org.rigleaf.drawings;
+
+import org.rigleaf.drawings.Svg.Look;
+
+/** Draws the walls of trailers from the side. */
+final class Towables {
+  /** How long the raised front part of a fifth wheel is. */
+  private static final double NOSE = 8.5;
+
+  /** The height that clears the side of a truck's bed. */
+  static final double OVER_TRUCK = 5.3;
+
+  private static final Look BODY = Outline.WALL.filled("#f4f4f4");
+  private static final Look SEAM = Outline.PART.in(Svg.GRAY);
+
+  private final Pen pen;
+  private final double from;
+  private final double to;
+  private final Levels at;
+
+  Towables(Pen pen, Size size, Levels at) {
+    this.pen = pen;
+    this.from = size.starts();
+    this.to = size.ends();
+    this.at = at;
+  }
+
+  /** A box with a raked front and a lifted rear edge. */
+  void trailer() {
+    double roof = at.roof();
+    double low = at.under();
+    double rake = Math.min(1.5, (to - from) * 0.12);
+    pen.open("body");
+    pen.path(
+        BODY,
+        "M",
+        from + 0.5,
+        low,
+        "Q",
+        from,
+        low,
+        from,
+        low + 0.9,
+        "L",
+        from,
+        roof * 0.48,
+        "L",
+        from + rake * 0.8,
+        roof - 0.7,
+        "Q",
+        from + rake,
+        roof,
+        from + rake + 0.9,
+        roof,
+        "L",
+        to - 0.35,
+        roof,
+        "Q",
+        to,
+        roof,
+        to,
+        roof - 0.35,
+        "L",
+        to,
+        low + 0.5,
+        "L",
+        to - 1.6,
+        low,
+        "Z");
+    pen.line(from + 0.2, low + 0.5, to, low + 0.5, SEAM);
+    pen.close();
+  }
+
+  /** Where the raised front part of a fifth wheel ends. */
+  static double nose(double from, double to) {
+    return from + Math.min(NOSE, (to - from) * 0.3);
+  }
+
+  /** A box whose front part is raised to stand over the bed of a truck, on its landing gear. */
+  void fifthWheel() {
+    double roof = at.roof();
+    double low = at.under();
+    double nose = nose(from, to);
+    pen.open("pin");
+    pen.polygon(
+        Outline.PART.filled(Svg.WHITE),
+        from + 0.3,
+        OVER_TRUCK,
+        from + 2.6,
+        OVER_TRUCK,
+        from + 1.5,
+        OVER_TRUCK - 0.9,
+        from + 0.3,
+        OVER_TRUCK - 0.9);
+    pen.box(
+        from + 0.5,
+        from + 0.8,
+        OVER_TRUCK - 1.3,
+        OVER_TRUCK - 0.9,
+        0,
+        Outline.PART.filled(Svg.WHITE));
+    pen.close();
+    pen.open("landing-gear");
+    pen.box(nose + 0.9, nose + 1.2, 0.14, low, 0, Outline.PART.filled(Svg.WHITE));
+    pen.box(nose + 0.6, nose + 1.5, 0, 0.14, 0, Outline.PART.filled(Svg.WHITE));
+    pen.close();
+    pen.open("body");
+    pen.path(
+        BODY,
+        "M",
+        from + 0.5,
+        OVER_TRUCK,
+        "Q",
+        from,
+        OVER_TRUCK,
+        from,
+        OVER_TRUCK + 0.8,
+        "L",
+        from + 0.35,
+        roof - 1.4,
+        "Q",
+        from + 0.6,
+        roof,
+        from + 2,
+        roof,
+        "L",
+        to - 0.35,
+        roof,
+        "Q",
+        to,
+        roof,
+        to,
+        roof - 0.35,
+        "L",
+        to,
+        low + 0.5,
+        "L",
+        to - 1.6,
+        low,
+        "L",
+        nose + 0.4,
+        low,
+        "L",
+        nose + 0.2,
+        OVER_TRUCK - 0.4,
+        "Q",
+        nose + 0.1,
+        OVER_TRUCK,
+        nose - 0.4,
+        OVER_TRUCK,
+        "Z");
+    pen.line(nose + 0.4, low + 0.5, to, low + 0.5, SEAM);
+    pen.close();
+  }
+}
