@@ -35,12 +35,13 @@ svg { display: inline-block; }
 .blank { display: inline-block; width: 64pt; height: ${size.small}pt; border-bottom: 0.75pt solid #000; }
 .panel { position: relative; padding-left: ${size.signalPt}pt; margin: 1pt 0 1.5pt; }
 .signal-cell { position: absolute; left: 3pt; top: 2pt; font-size: ${size.text}pt; white-space: nowrap; }
-.told { background-color: #fff; padding: 1pt 6pt; }
+.told { background-color: #fff; padding: 0 4pt; }
 .command { font-weight: 700; }
-.level-danger { background-color: #c8102e; border: 2pt solid #000; }
-.level-warning { background-color: #ff8200; border: 2pt double #000; }
+.level-danger { background-color: #c8102e; border: 3pt solid #000; }
+.level-warning { background-color: #ff8200; border: 3pt double #000; }
 .level-caution { background-color: #ffd100; border: 1.5pt dashed #000; }
 .level-notice { background-color: #0072ce; border: 0.75pt solid #000; }
+.level-caution .told, .level-notice .told { padding: 1pt 4pt; }
 .level-danger .signal, .level-notice .signal { color: #fff; font-weight: 700; }
 .fact { position: relative; overflow: hidden; border-bottom: 0.5pt solid #000; padding: 2.5pt 0; }
 .fact dt { float: left; width: ${size.labelPt - 8}pt; font-size: ${size.small}pt; line-height: ${size.smallLine}pt; }

@@ -36,6 +36,7 @@ import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.rigleaf.RandomRigs;
 import org.rigleaf.TestRigs;
 import org.rigleaf.figures.Figures;
 import org.rigleaf.guidance.Wording;
@@ -52,6 +53,7 @@ import org.rigleaf.sheets.Paper;
 class CardsCutTest {
   private static final double MM = 72 / 25.4; // points
   private static final double CLOSE = 0.05; // points: the rounding of the file
+  private static final int PRINTED = 5; // random rigs; CardFitTest reckons more
   private static final double UNPRINTED = 5; // mm at the edge, of common printers
   private static final List<CardSize> SIZES =
       List.of(CardSize.HALF_LETTER, CardSize.FOUR_BY_SIX, CardSize.A5, CardSize.A6);
@@ -234,6 +236,19 @@ class CardsCutTest {
         int cards =
             Jsoup.parse(html(TestRigs.smallest(), CardSheet.single(size))).select("article").size();
         assertEquals(cards, document.getNumberOfPages(), "one side each");
+      }
+    }
+  }
+
+  /** The printer measures each card and throws for one that is too tall. */
+  @Test
+  void randomRigsPrintInTheUsualSize() throws IOException {
+    CardSheet sheet = CardSheet.on(Paper.LETTER, CardSize.HALF_LETTER);
+    List<RandomRigs.Profile> drawn = RandomRigs.all();
+    for (RandomRigs.Profile profile : drawn.subList(0, Math.min(PRINTED, drawn.size()))) {
+      int cards = Jsoup.parse(html(profile.rig(), sheet)).select("[data-card]").size();
+      try (PDDocument document = pdf(profile.rig(), sheet)) {
+        assertEquals((cards + 1) / 2, document.getNumberOfPages(), profile.name());
       }
     }
   }

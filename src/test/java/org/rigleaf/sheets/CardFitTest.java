@@ -42,8 +42,10 @@ class CardFitTest {
   }
 
   @Test
-  void everyCardOfTheFleetFitsInTheSmallestSizes() {
+  void everyCardOfTheFleetFitsInEverySize() {
     TestRigs.fleet().forEach(n -> fits(n, TestRigs.demo(n), CardSize.A6));
     TestRigs.fleet().forEach(n -> fits(n, TestRigs.demo(n), CardSize.FOUR_BY_SIX));
+    TestRigs.fleet().forEach(n -> fits(n, TestRigs.demo(n), CardSize.A5));
+    TestRigs.fleet().forEach(n -> fits(n, TestRigs.demo(n), CardSize.HALF_LETTER));
   }
 }
