@@ -33,12 +33,6 @@ final class WallSites {
     this.levels = Levels.of(rig);
   }
 
-  /** True if enough is told of gear on a wall for a dot on it. */
-  static boolean dotted(Gear gear, boolean end) {
-    Spot spot = gear.place().spot().orElseThrow();
-    return end ? spot.across().isPresent() || spot.up().isPresent() : spot.aft().isPresent();
-  }
-
   /** A dot for each of these pieces of gear, in their order; each can have one. */
   static List<Site> of(Rig rig, List<Gear> gear, Board board, boolean end) {
     WallSites sites = new WallSites(rig, board, end);

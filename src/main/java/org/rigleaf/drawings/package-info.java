@@ -1,2 +1,5 @@
-/** SVG from rig and figures: the plan-view system map. Lengths are points, one 72nd of an inch. */
+/**
+ * SVG from rig and figures: the system map, schematics, panels, plots. Lengths are points, one 72nd
+ * of an inch.
+ */
 package org.rigleaf.drawings;

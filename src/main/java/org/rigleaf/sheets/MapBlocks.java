@@ -41,12 +41,16 @@ final class MapBlocks {
     for (Drawing drawing : drawings) {
       Map<String, String> values =
           Map.of("title", title, "part", "" + (blocks.size() + 1), "parts", "" + drawings.size());
-      String head = drawings.size() == 1 ? title : words.phrase("map-part", values);
+      String head = drawings.size() == 1 ? title : words.phrase(part(view), values);
       List<Legend> legend = legend(drawing, view);
       blocks.add(
           new DrawingBlock(head, drawing.svg(), drawing.alt(), legend, NARROW.contains(view)));
     }
     return blocks;
+  }
+
+  private static String part(View view) {
+    return view == View.FRONT || view == View.REAR ? "map-part-across" : "map-part";
   }
 
   private List<Legend> legend(Drawing drawing, View view) {

@@ -105,7 +105,7 @@ class PlanViewTest {
     Drawing drawing = draw(TRAILER + "climate: {furnace: {where: under the bed}}\n");
     assertEquals(List.of(new CallOut("climate.furnace", "C1", false)), drawing.callOuts());
     assertFalse(drawing.svg().contains("climate.furnace"));
-    assertTrue(drawing.alt().contains("no gear has a place yet"));
+    assertTrue(drawing.alt().contains("no gear with a known place"));
   }
 
   @Test

@@ -57,7 +57,7 @@ class ViewsTest {
             water: {heater: {at: curb 6 ft up 3 ft}}
             """);
     assertTrue(dot(sketch, "climate.furnace")[0] < dot(sketch, "water.heater")[0]);
-    assertTrue(sketch.words().stream().anyMatch(w -> w.startsWith("FRONT")));
+    assertTrue(sketch.words().stream().anyMatch(w -> w.startsWith("Front")));
   }
 
   @Test
