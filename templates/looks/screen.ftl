@@ -49,6 +49,7 @@ svg { max-width: 100%; height: auto; }
 .tall img { max-height: 90vh; width: auto; }
 .what, .place-name { font-weight: 700; }
 .leans, .small { font-size: 0.85em; }
+.wide { overflow-x: auto; }
 table { border-collapse: collapse; width: 100%; margin: 8px 0 16px; }
 th, td { text-align: left; vertical-align: top; padding: 5px 10px 5px 0; border-bottom: 1px solid #999; }
 .toc td, .toc thead th { white-space: nowrap; }
