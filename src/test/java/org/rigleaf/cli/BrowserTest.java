@@ -20,6 +20,7 @@ import org.jsoup.Jsoup;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.provider.Arguments;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
@@ -37,16 +38,13 @@ class BrowserTest {
 
   @BeforeAll
   static void openEveryPage() throws Exception {
-    for (String rig : List.of("sedge", "spikerush")) {
-      for (Map.Entry<String, byte[]> file : EverySheet.files(rig).entrySet()) {
-        if (file.getKey().endsWith(".html")) {
-          Files.write(folder.resolve(rig + "-" + file.getKey()), file.getValue());
-        }
-      }
+    for (Object[] page : EverySheet.pages().map(Arguments::get).toList()) {
+      byte[] html = EverySheet.file((String) page[0], (String) page[1]);
+      Files.write(folder.resolve(page[0] + "-" + page[1]), html);
     }
     Files.writeString(folder.resolve("wrong.html"), WRONG);
     install();
-    String told = run(NODE, "node", "pages.mjs", folder.toString(), chromium());
+    String told = run(NODE, program("node"), "pages.mjs", folder.toString(), chromium());
     ObjectMapper json = new ObjectMapper();
     told.lines().map(json::readTree).forEach(n -> SEEN.put(n.get("name").asString(), n));
   }
@@ -56,17 +54,23 @@ class BrowserTest {
     for (String file : List.of("package.json", "package-lock.json", "pages.mjs")) {
       Files.write(NODE.resolve(file), Files.readAllBytes(SCRIPTS.resolve(file)));
     }
-    run(NODE, "npm", "ci", "--silent", "--no-audit", "--no-fund");
+    run(NODE, program("npm"), "ci", "--silent", "--no-audit", "--no-fund");
   }
 
   private static String chromium() {
+    return program("chromium", "chromium-browser", "google-chrome");
+  }
+
+  /** Where a program is that this test cannot do without. */
+  private static String program(String... names) {
     return Stream.of(System.getenv("PATH").split(File.pathSeparator))
-        .flatMap(
-            p -> Stream.of("chromium", "chromium-browser", "google-chrome").map(n -> p + "/" + n))
+        .flatMap(p -> Stream.of(names).map(n -> p + "/" + n))
         .filter(p -> Files.isExecutable(Path.of(p)))
         .findFirst()
         .orElseThrow(
-            () -> new AssertionError("no Chromium: apt-get install chromium, or run .ci/run"));
+            () ->
+                new AssertionError(
+                    "no " + names[0] + ": apt-get install " + names[0] + ", or run .ci/run"));
   }
 
   private static String run(Path in, String... command) throws Exception {
