@@ -26,7 +26,10 @@ public record Edition(
         s.items("changes", "change", "what", Change::read));
   }
 
-  /** What was changed on the rig since the last edition, and how many pounds it adds. */
+  /**
+   * What was changed on the rig since the last edition, and how many pounds it adds; less than none
+   * where it takes weight off.
+   */
   public record Change(
       String id,
       String what,
@@ -41,7 +44,7 @@ public record Edition(
           s.words("why"),
           s.words("fitted-by"),
           s.date("fitted-on"),
-          s.notNegative("adds", Unit.POUND));
+          s.between("adds", Unit.POUND, -5000, 5000));
     }
   }
 }

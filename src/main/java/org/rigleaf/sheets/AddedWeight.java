@@ -23,7 +23,7 @@ final class AddedWeight {
 
   private AddedWeight() {}
 
-  /** Sentences on the weight; none if nothing is added. */
+  /** Sentences on the weight; none if nothing is added or taken off. */
   static List<String> told(Rig rig, Comparison comparison, Wording wording) {
     double pounds = pounds(rig, comparison);
     List<String> told = new ArrayList<>();
@@ -32,6 +32,11 @@ final class AddedWeight {
       rig.road().weights().map(Road.Weights::gvwr).filter(Fact::known).stream()
           .mapToDouble(Fact::value)
           .forEach(gvwr -> told.addAll(share(pounds, gvwr, wording)));
+    }
+    if (pounds < 0) {
+      told.add(wording.phrase("notice-takes-off", Map.of("pounds", text(-pounds, wording))));
+    }
+    if (pounds != 0) {
       cargo(pounds, comparison, wording).ifPresent(told::add);
     }
     return told;
