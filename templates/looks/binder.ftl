@@ -218,7 +218,7 @@ tr { page-break-inside: avoid; }
 .halt p { line-height: 14pt; }
 .halt a { color: #fff; }
 .halt + .halt { border-top: 1pt solid #fff; }
-.halt .halt-word { float: left; width: 56pt; font-size: 14pt; line-height: 16pt; }
+.halt .halt-word { float: left; width: 56pt; font-size: 14pt; line-height: 17pt; }
 .halt-sign { margin-left: 60pt; }
 .call-line { padding: 2pt 0 4pt; }
 .symptoms .group-head { margin-top: 4pt; }

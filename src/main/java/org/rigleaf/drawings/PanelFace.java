@@ -12,6 +12,8 @@ public final class PanelFace {
   /** On A4 too nothing is scaled down. */
   static final double WIDE = 472;
 
+  private static final double NOTE_WIDE = 400; // a line of at most 95 signs
+
   /** Right edge of the box; what its things feed stands outside it. */
   static final double FRAME = 262;
 
@@ -105,7 +107,7 @@ public final class PanelFace {
   }
 
   private static List<String> notes(Words words) {
-    return TextFit.wrap(words.note(), SMALL, WIDE - 2, MOST_LINES);
+    return TextFit.wrap(words.note(), SMALL, NOTE_WIDE, MOST_LINES);
   }
 
   /** Boxes shared out over pictures; a box that is cut keeps its head. */

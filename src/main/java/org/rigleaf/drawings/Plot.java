@@ -14,6 +14,8 @@ final class Plot {
   /** The text column of the narrower paper. */
   static final double WIDE = 453;
 
+  private static final double NOTE_WIDE = 400; // a line of at most 95 signs
+
   static final double SMALL = 10;
   static final double HEADING = 11;
   static final double LEADING = 11.5;
@@ -39,7 +41,7 @@ final class Plot {
 
   /** Opens a plot so high, notes not counted, and writes the notes at its foot. */
   Plot(double body, String note, String alt) {
-    List<String> notes = TextFit.wrap(note, SMALL, WIDE - 2, NOTE_LINES);
+    List<String> notes = TextFit.wrap(note, SMALL, NOTE_WIDE, NOTE_LINES);
     height = body + notes.size() * LEADING + (notes.isEmpty() ? 0 : 4);
     svg.open(WIDE, height, alt);
     for (int i = 0; i < notes.size(); i++) {

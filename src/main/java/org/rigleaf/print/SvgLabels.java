@@ -16,6 +16,9 @@ final class SvgLabels {
 
   private static final double WIDEST = 1000;
 
+  /** On A4 a drawing is a thirtieth smaller; its words are never smaller than this. */
+  private static final double SMALLEST = 10;
+
   private final Element svg;
   private final Element frame;
   private final double scale;
@@ -68,7 +71,7 @@ final class SvgLabels {
 
   private void label(Element text) {
     refuseTransforms(text);
-    double size = number(inherited(text, "font-size", "12")) * scale;
+    double size = Math.max(SMALLEST, number(inherited(text, "font-size", "12")) * scale);
     double x = (number(text.getAttribute("x")) - left) * scale;
     double baseline = (number(text.getAttribute("y")) - top) * scale;
     String anchor = inherited(text, "text-anchor", "start");
