@@ -28,7 +28,10 @@ tr { page-break-inside: avoid; }
 <#-- the walk-through: where on the left, what to say, show and ask on the right -->
 .rain { border: 0.75pt solid #000; padding: 4pt 8pt; margin: 8pt 0; page-break-inside: avoid; }
 .stop { float: none; width: auto; page-break-inside: avoid; padding-bottom: 4pt; }
-.stop-head { border-top: 1.5pt solid #000; padding: 3pt 0; position: relative; -fs-page-break-min-height: 0; }
+[data-part=walk] h2 { -fs-page-break-min-height: 270pt; }
+[data-part=check] h2 { -fs-page-break-min-height: 144pt; }
+.leg-head { border-top: 2pt solid #000; background: #e4e4e4; padding: 4pt 6pt; margin: 10pt 0 0; position: relative; page-break-after: avoid; }
+.stop-head { border-top: 0.75pt solid #000; padding: 3pt 0; margin: 0; position: relative; -fs-page-break-min-height: 0; }
 .stop-n { display: inline-block; width: 28pt; font-size: 17pt; }
 .stop-time { position: absolute; right: 0; top: 3pt; font-weight: 400; font-size: 10pt; }
 .stop-body { overflow: hidden; }

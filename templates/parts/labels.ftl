@@ -89,8 +89,6 @@
   "walk-exchange": "2. Walk, face to face",
   "walk-check": "3. Cross-check, together",
   "walk-rain": "In rain, inside first",
-  "walk-inside": "Inside",
-  "walk-outside": "Then outside",
   "walk-say": "Say",
   "walk-show": "Show",
   "walk-ask": "Ask",

@@ -8,6 +8,7 @@ import java.util.List;
  * @param number in the order of the walk
  * @param first one of those that come before the walk
  * @param inside whether it is inside the rig
+ * @param leg the part of the rig under whose heading it stands, as printed
  * @param where the side of the rig, as printed
  * @param note that safety kit is not listed; may be empty
  * @param ask a question that the newcomer answers
@@ -19,6 +20,7 @@ public record Stop(
     String title,
     boolean first,
     boolean inside,
+    String leg,
     String where,
     int minutes,
     Words note,

@@ -84,6 +84,7 @@ public final class Stops {
         text.title(),
         text.first(),
         face == Face.INSIDE,
+        wording.phrase("leg-" + leg(text, face)),
         wording.phrase("face-" + face.text()),
         text.minutes(),
         note(text),
@@ -91,6 +92,19 @@ public final class Stops {
         Words.joined(guide.applying(text.show())),
         guide.filler().fill(text.ask(), ""),
         things(text));
+  }
+
+  /** The side, the roof or the floor; inside, the third of the rig, where that is known. */
+  private String leg(StopText text, Face face) {
+    if (text.first()) {
+      return "first";
+    }
+    Optional<String> third =
+        place(text)
+            .spot()
+            .flatMap(s -> Walk.third(s, rig.identity().length()))
+            .map(Spot.Zone::text);
+    return face == Face.INSIDE ? third.map(t -> "inside-" + t).orElse("inside") : face.text();
   }
 
   private Face face(StopText text) {

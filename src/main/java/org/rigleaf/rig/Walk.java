@@ -1,6 +1,7 @@
 package org.rigleaf.rig;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The way round the rig: front, curb side from front to rear, rear, street side from rear to front,
@@ -27,6 +28,14 @@ public final class Walk {
   /** How far along the way a place is for who stands inside, on whatever wall it is. */
   public static double inside(Place place) {
     return FACE * FACES.indexOf(Face.INSIDE) + place.spot().map(Walk::aft).orElse(FACE - 1);
+  }
+
+  /** The third of a rig of this length where a spot is; empty if neither is known. */
+  public static Optional<Spot.Zone> third(Spot spot, Fact length) {
+    Spot.Zone[] zones = Spot.Zone.values();
+    Optional<Double> aft = length.known() ? spot.aft() : Optional.empty();
+    return spot.zone()
+        .or(() -> aft.map(a -> zones[(int) Math.min(2, zones.length * a / length.value())]));
   }
 
   private static double step(Spot spot) {

@@ -3,17 +3,9 @@ package org.rigleaf.sheets;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.util.Collections;
-import java.util.LinkedHashMap;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
-import java.util.Optional;
-import org.rigleaf.source.Fields;
-import org.rigleaf.source.Node;
-import org.rigleaf.source.Problems;
 import org.rigleaf.source.ProblemsFound;
-import org.rigleaf.source.Quantity;
-import org.rigleaf.source.Unit;
-import org.rigleaf.source.Yaml;
 
 /**
  * A sheet of labels, in millimeters; {@code templates/labels/sheets.yaml} holds them.
@@ -37,7 +29,6 @@ public record LabelGrid(
     double acrossMm,
     double downMm) {
   private static final String FILE = "/templates/labels/sheets.yaml";
-  private static final double MM_PER_INCH = 25.4;
   private static final double ROUNDED_MM = 0.2; // makers round what they print of their sheets
   private static final Map<String, LabelGrid> ALL = load();
 
@@ -78,49 +69,12 @@ public record LabelGrid(
   }
 
   private static Map<String, LabelGrid> load() {
-    Problems problems = new Problems();
-    Optional<Node> root = Yaml.read(bytes(), FILE, problems);
-    Map<String, LabelGrid> all = new LinkedHashMap<>();
-    if (root.orElse(null) instanceof Node.Mapping map) {
-      Fields sheets = new Fields(map, "", problems);
-      sheets.keys().forEach(k -> sheets.group(k).ifPresent(g -> all.put(k, read(k, g))));
-    }
-    if (!problems.none()) {
-      throw new IllegalStateException(new ProblemsFound(problems.sorted()));
-    }
-    return Collections.unmodifiableMap(all);
-  }
-
-  private static LabelGrid read(String name, Fields g) {
-    LabelGrid grid =
-        new LabelGrid(
-            name,
-            text(g, "paper").equals("a4") ? Paper.A4 : Paper.LETTER,
-            Integer.parseInt(text(g, "columns")),
-            Integer.parseInt(text(g, "rows")),
-            mm(g, "width"),
-            mm(g, "height"),
-            mm(g, "left"),
-            mm(g, "top"),
-            mm(g, "gap-across"),
-            mm(g, "gap-down"));
-    g.finish();
-    return grid;
-  }
-
-  private static double mm(Fields g, String key) {
-    return Quantity.parse(text(g, key)).orElseThrow().in(Unit.INCH) * MM_PER_INCH;
-  }
-
-  private static String text(Fields g, String key) {
-    return g.text(key).map(Node.Text::value).orElseThrow();
-  }
-
-  private static byte[] bytes() {
     try (InputStream in = LabelGrid.class.getResourceAsStream(FILE)) {
-      return in.readAllBytes();
+      return LabelGrids.read(new String(in.readAllBytes(), StandardCharsets.UTF_8), FILE);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    } catch (ProblemsFound e) {
+      throw new IllegalStateException(e.getMessage(), e);
     }
   }
 }

@@ -1,7 +1,7 @@
 package org.rigleaf.sheets;
 
 import java.util.List;
-import org.rigleaf.guidance.Stop;
+import org.rigleaf.guidance.Leg;
 
 /**
  * All that the template of a walk-through may see.
@@ -12,7 +12,7 @@ import org.rigleaf.guidance.Stop;
  * @param draft the word for an edition that was not issued; empty for an issued one
  * @param before what to prepare
  * @param minutes all stops together
- * @param stops in the order of the walk
+ * @param legs all stops in the order of the walk, joined by the part of the rig
  * @param rain the same with those inside first
  * @param damage an outline to mark
  * @param after what is written down at the end
@@ -25,15 +25,15 @@ public record WalkThrough(
     String draft,
     List<Block> before,
     int minutes,
-    List<Stop> stops,
-    List<Stop> rain,
+    List<Leg> legs,
+    List<Leg> rain,
     DrawingBlock damage,
     List<Block> after,
     Paper paper) {
   /** Copies the lists. */
   public WalkThrough {
     before = List.copyOf(before);
-    stops = List.copyOf(stops);
+    legs = List.copyOf(legs);
     rain = List.copyOf(rain);
     after = List.copyOf(after);
   }

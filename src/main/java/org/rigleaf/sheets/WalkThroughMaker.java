@@ -3,6 +3,7 @@ package org.rigleaf.sheets;
 import java.util.List;
 import org.rigleaf.drawings.DamagePlan;
 import org.rigleaf.drawings.Drawing;
+import org.rigleaf.guidance.Leg;
 import org.rigleaf.guidance.Stop;
 import org.rigleaf.guidance.Stops;
 import org.rigleaf.guidance.Wording;
@@ -32,8 +33,8 @@ public final class WalkThroughMaker {
         draft ? wording.phrase("draft") : "",
         maker.blocks(wording.walk("before")),
         stops.stream().mapToInt(Stop::minutes).sum(),
-        stops,
-        Stops.inRain(stops),
+        Leg.of(stops),
+        Leg.of(Stops.inRain(stops)),
         new DrawingBlock("", outline.svg(), outline.alt(), List.of()),
         maker.blocks(wording.walk("after")),
         paper);

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.rigleaf.TestRigs;
@@ -45,6 +46,25 @@ class WalkThroughTest {
     assertTrue(stops.size() > 10, stops.toString());
     html.select("[data-stop]")
         .forEach(s -> assertEquals(1, s.select("[data-blank^=initials]").size(), s.text()));
+  }
+
+  /** Few headings for whoever hands over; each says the minutes of its own stops. */
+  @ParameterizedTest
+  @MethodSource("org.rigleaf.TestRigs#fleet")
+  void everyStopStandsUnderOneOfFewHeadings(String name) {
+    Document html = Jsoup.parse(text(name));
+    List<Element> legs = html.select("[data-leg]");
+    List<String> titles = legs.stream().map(l -> l.select("h3").get(0).ownText()).toList();
+    assertEquals(titles.stream().distinct().toList(), titles);
+    assertTrue(titles.size() >= 6 && titles.size() <= 12, titles.toString());
+    assertEquals("Before anything else", titles.get(0));
+    for (Element leg : legs) {
+      int sum =
+          leg.select("[data-stop]").stream().mapToInt(s -> number(s.attr("data-minutes"))).sum();
+      assertEquals(sum, number(leg.select("[data-leg-minutes]").text()), leg.text());
+    }
+    List<String> stops = html.select("[data-stop]").eachAttr("data-stop");
+    assertEquals(stops, html.select("[data-leg] > [data-stop]").eachAttr("data-stop"));
   }
 
   private static int number(String text) {

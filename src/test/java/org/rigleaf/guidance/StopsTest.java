@@ -138,6 +138,27 @@ class StopsTest {
         });
   }
 
+  /** A third of the rig inside, reckoned anew from the place in the profile. */
+  @Test
+  void aStopInsideStandsUnderTheThirdOfTheRigWhereItIs() {
+    List<String> thirds = List.of("front", "middle", "rear");
+    everyRig(
+        (name, rig, stops) -> {
+          for (Stop stop : stops) {
+            Spot spot = stop.first() || !stop.inside() ? null : spot(rig, stop);
+            Optional<Double> aft = spot == null ? Optional.empty() : spot.aft();
+            if (aft.isEmpty() || !rig.identity().length().known()) {
+              continue;
+            }
+            double share = aft.get() / rig.identity().length().value();
+            String third = thirds.get(share < 1 / 3.0 ? 0 : share < 2 / 3.0 ? 1 : 2);
+            if (!stop.leg().equals("Inside, " + third)) {
+              faults.add(name + ": " + stop.id() + " " + stop.leg() + " not " + third);
+            }
+          }
+        });
+  }
+
   @Test
   void everyPieceOfGearWorthShowingIsShownOnceWithItsCode() {
     everyRig(

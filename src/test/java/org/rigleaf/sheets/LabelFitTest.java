@@ -2,6 +2,7 @@ package org.rigleaf.sheets;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -91,5 +92,27 @@ class LabelFitTest {
     assertThrows(
         IllegalArgumentException.class,
         () -> new LabelGrid("x", Paper.LETTER, 3, 10, 66.675, 25.4, 4.7625, 12.7, 3.6, 0));
+  }
+
+  @Test
+  void whatIsWrongInALabelSheetIsNamedWithItsLine() {
+    String wrong =
+        """
+        one: {paper: legal, columns: three, rows: 10, width: 1 lb, height: 1 in, left: 0 in, top: 0 in, gap-across: 0 in}
+        two: {paper: letter, columns: 1, rows: 1, width: 8 in, height: 11 in, left: 0 in, top: 0 in, gap-across: 0 in, gap-down: 0 in}
+        """;
+    ProblemsFound found =
+        assertThrows(ProblemsFound.class, () -> LabelGrids.read(wrong, "sheets.yaml"));
+    List<String> told = found.problems().stream().map(Object::toString).toList();
+    assertEquals(5, told.size(), told.toString());
+    for (String part :
+        List.of(
+            "sheets.yaml:1:14: one.paper: 'legal': one of [letter, a4]",
+            "sheets.yaml:1:30: one.columns: 'three': a whole number",
+            "one.width: '1 lb': a length",
+            "one.gap-down: is missing: a length",
+            "sheets.yaml:2:6: two.paper: two adds up to 203.2 x 279.4 mm")) {
+      assertTrue(told.stream().anyMatch(t -> t.contains(part)), part + " in " + told);
+    }
   }
 }
