@@ -51,12 +51,6 @@ import org.rigleaf.sheets.CardSheet;
 import org.rigleaf.sheets.CardSize;
 import org.rigleaf.sheets.CardsMaker;
 import org.rigleaf.sheets.Paper;
-import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
-import org.verapdf.pdfa.Foundries;
-import org.verapdf.pdfa.PDFAParser;
-import org.verapdf.pdfa.PDFAValidator;
-import org.verapdf.pdfa.flavours.PDFAFlavour;
-import org.verapdf.pdfa.results.ValidationResult;
 
 /** The cards, as somebody meets them who cuts them out and hangs them up. */
 class CardsTest {
@@ -278,20 +272,6 @@ class CardsTest {
           new BinaryBitmap(new HybridBinarizer(new RGBLuminanceSource(width, height, pixels)));
       assertEquals(
           "https://heron-flats.example/sedge", new QRCodeReader().decode(bitmap).getText());
-    }
-  }
-
-  @ParameterizedTest
-  @ValueSource(strings = {"sedge", "bulrush"})
-  void everyCheckOfPdfUaPasses(String name) throws Exception {
-    VeraGreenfieldFoundryProvider.initialise();
-    PDFAFlavour ua = PDFAFlavour.PDFUA_1;
-    byte[] pdf = print(name);
-    try (PDFAParser parser =
-            Foundries.defaultInstance().createParser(new java.io.ByteArrayInputStream(pdf), ua);
-        PDFAValidator validator = Foundries.defaultInstance().createValidator(ua, false)) {
-      ValidationResult result = validator.validate(parser);
-      assertTrue(result.isCompliant(), () -> result.getFailedChecks().toString());
     }
   }
 

@@ -3,7 +3,6 @@ package org.rigleaf.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -161,22 +160,6 @@ class LabelsTest {
         html.select("[data-label][data-code]").eachAttr("data-code").stream().sorted().toList();
     assertEquals(rig.codes().values().stream().sorted().toList(), codes);
     rig.privateWords().values().forEach(s -> assertTrue(!html.text().contains(s), s));
-  }
-
-  @Test
-  void pdfUaHolds() throws Exception {
-    assertEquals(0, run("build", Printed.path("sedge"), "--sheets", "labels,walk-through"));
-    org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider.initialise();
-    var flavour = org.verapdf.pdfa.flavours.PDFAFlavour.PDFUA_1;
-    var foundry = org.verapdf.pdfa.Foundries.defaultInstance();
-    for (String sheet : List.of("labels", "walk-through")) {
-      byte[] bytes = Files.readAllBytes(folder.resolve("out/sedge/" + sheet + ".pdf"));
-      try (var parser = foundry.createParser(new ByteArrayInputStream(bytes), flavour);
-          var validator = foundry.createValidator(flavour, false)) {
-        var result = validator.validate(parser);
-        assertTrue(result.isCompliant(), sheet + " " + result.getFailedChecks());
-      }
-    }
   }
 
   // ---- too full, and changed
