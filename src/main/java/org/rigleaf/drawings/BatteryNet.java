@@ -77,8 +77,18 @@ public final class BatteryNet {
   }
 
   private Stream<Optional<String>> bank(Electric.Batteries bank) {
-    return Stream.of(
-        bank.type().map(t -> t.text()), words.phrase("net-each-volts", bank.voltage()));
+    return Stream.of(bank.type().map(t -> t.text()), batteries(bank));
+  }
+
+  /** How many batteries of what volts; the volts alone where their number is not known. */
+  private Optional<String> batteries(Electric.Batteries bank) {
+    if (!bank.inSeries().known() || !bank.strings().known()) {
+      return words.phrase("net-each-volts", bank.voltage());
+    }
+    String count = String.valueOf(Math.round(bank.inSeries().value() * bank.strings().value()));
+    return words
+        .phrase("net-amount", bank.voltage())
+        .map(volts -> words.phrase("net-batteries", Map.of("count", count, "each", volts)));
   }
 
   private void chargers() {
