@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.rigleaf.guidance.Wording;
+import org.rigleaf.rig.Photo;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.source.Node;
 import org.rigleaf.source.Picture;
@@ -23,15 +24,15 @@ public final class TestRigs {
 
   /** A rig from the text of a profile that must be right. */
   public static Rig of(String yaml) {
-    return read(yaml, Optional.empty());
+    return read(yaml, Optional.empty(), TestRigs::noPhotos);
   }
 
   /** A rig from the texts of a profile and its log. */
   public static Rig of(String yaml, String log) {
-    return read(yaml, Optional.of(log));
+    return read(yaml, Optional.of(log), TestRigs::noPhotos);
   }
 
-  private static Rig read(String yaml, Optional<String> log) {
+  private static Rig read(String yaml, Optional<String> log, Photo.Shelf shelf) {
     try {
       Problems problems = new Problems();
       Optional<Node> root = node(yaml, "test.yaml", problems);
@@ -39,8 +40,7 @@ public final class TestRigs {
       if (!problems.none()) {
         throw new ProblemsFound(problems.sorted());
       }
-      return Rig.read(
-          root.orElse(null), notes, Map.of(), Wording.english().taskIds(), TestRigs::noPhotos);
+      return Rig.read(root.orElse(null), notes, Map.of(), Wording.english().taskIds(), shelf);
     } catch (ProblemsFound e) {
       throw new AssertionError(e.getMessage(), e);
     }
@@ -57,7 +57,9 @@ public final class TestRigs {
 
   /** A rig of the demo fleet. */
   public static Rig demo(String name) {
-    return of(text(Path.of("rig-profiles", name + ".yaml")));
+    Path folder = Path.of("rig-profiles");
+    String yaml = text(folder.resolve(name + ".yaml"));
+    return read(yaml, Optional.empty(), file -> Picture.read(folder, file));
   }
 
   /** The names of the demo fleet, read off the folder. */

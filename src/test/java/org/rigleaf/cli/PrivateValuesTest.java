@@ -85,6 +85,12 @@ class PrivateValuesTest {
 
   private Path copy(String rig) throws IOException {
     String text = Files.readString(Path.of("rig-profiles", rig + ".yaml"));
+    Files.createDirectories(folder.resolve("photos"));
+    try (Stream<Path> photos = Files.list(Path.of("rig-profiles/photos"))) {
+      for (Path photo : photos.toList()) {
+        Files.copy(photo, folder.resolve("photos").resolve(photo.getFileName().toString()));
+      }
+    }
     return Files.writeString(folder.resolve(rig + ".yaml"), told(text));
   }
 
