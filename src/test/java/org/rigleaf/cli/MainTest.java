@@ -83,8 +83,16 @@ class MainTest {
   void aBadProfileDoesNotStopAGoodOne() throws IOException {
     Path to = folder.resolve("out");
     assertEquals(
-        1, run("build", "src/test/resources/mistaken/empty.yaml", GOOD, "--out", to.toString()));
-    assertTrue(files(to).contains("bulrush/binder.pdf"));
+        1,
+        run(
+            "build",
+            "src/test/resources/mistaken/empty.yaml",
+            GOOD,
+            "--out",
+            to.toString(),
+            "--sheets",
+            "labels"));
+    assertTrue(files(to).contains("bulrush/labels.pdf"));
   }
 
   @Test
@@ -99,7 +107,7 @@ class MainTest {
   @Test
   void aFolderThatCannotBeMadeIsTheMachinesFaultAndPrintsNoStackTrace() throws IOException {
     String file = profile("in-the-way", "not a folder");
-    assertEquals(3, run("build", GOOD, "--out", file), err.toString());
+    assertEquals(3, run("build", GOOD, "--out", file, "--sheets", "labels"), err.toString());
     assertFalse(err.toString().contains("\tat "), err.toString());
   }
 
@@ -149,7 +157,7 @@ class MainTest {
   @Test
   void aStackTracePrintsOnlyWhenAskedFor() throws IOException {
     String file = profile("in-the-way", "not a folder");
-    assertEquals(3, run("--trace", "build", GOOD, "--out", file));
+    assertEquals(3, run("--trace", "build", GOOD, "--out", file, "--sheets", "labels"));
     assertTrue(err.toString().contains("\tat org.rigleaf."), err.toString());
   }
 
@@ -266,9 +274,9 @@ class MainTest {
     Path to = Files.createDirectories(folder.resolve("fleet"));
     Files.writeString(to.resolve("rush"), "in the way");
     String rush = profile("rush.yaml", "rig: {name: Rush, kind: travel trailer}\n");
-    assertEquals(3, run("build", rush, GOOD, "--out", to.toString()));
+    assertEquals(3, run("build", rush, GOOD, "--out", to.toString(), "--sheets", "labels"));
     assertTrue(err.toString().contains("move the file that stands where the folder should be"));
-    assertTrue(files(to).contains("bulrush/binder.pdf"));
+    assertTrue(files(to).contains("bulrush/labels.pdf"));
     assertTrue(files(to).stream().noneMatch(f -> f.endsWith(".part")));
   }
 }
