@@ -28,7 +28,7 @@ import org.rigleaf.rig.Rig;
 
 /** Whatever a rig names is reached in its nets, and each valve cuts what it should. */
 class PipeNetsTest {
-  private static final SchematicWords KEY =
+  static final SchematicWords KEY =
       new SchematicWords(
           each(Schematic.Line.values(), 1), each(Schematic.Line.values(), 9), shapes(), "shut");
   private static final Set<String> CARRIED = Set.of("cassette", "composting", "portable");
@@ -44,7 +44,7 @@ class PipeNetsTest {
     return Stream.of(Shape.values()).collect(Collectors.toMap(s -> s, Shape::name));
   }
 
-  private static NetWords words(Rig rig) {
+  static NetWords words(Rig rig) {
     return new NetWords() {
       @Override
       public String phrase(String id, Map<String, String> values) {
@@ -68,7 +68,7 @@ class PipeNetsTest {
     return rig.gear(id).map(Gear::type).orElse(id);
   }
 
-  private static List<Rig> rigs() {
+  static List<Rig> rigs() {
     return Stream.concat(
             TestRigs.fleet().map(TestRigs::demo),
             RandomRigs.all().stream().map(RandomRigs.Profile::rig))
