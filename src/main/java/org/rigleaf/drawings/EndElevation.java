@@ -158,7 +158,9 @@ final class EndElevation {
     for (double along : new double[] {0.35, wide - 0.75}) {
       pen.box(along, along + 0.4, at.under() + 0.6, at.under() + 1.2, 0.1, GLASS);
     }
-    if (kind != RigKind.TRUCK_CAMPER && kind != RigKind.FOLDING_TRAILER) {
+    if (kind == RigKind.TRUCK_CAMPER) {
+      Truck.rear(pen, wide);
+    } else if (kind != RigKind.FOLDING_TRAILER) {
       pen.box(0.2, wide - 0.2, BUMPER - 0.25, BUMPER + 0.1, 0.1, PANEL);
     }
     pen.close();

@@ -123,9 +123,22 @@ final class Truck {
     pen.open("truck");
     pen.polygon(TRUCK, in + 0.4, 4.4, in + 0.9, 6.2, wide - in - 0.9, 6.2, wide - in - 0.4, 4.4);
     pen.box(in, wide - in, 1.5, 4.4, 0.3, TRUCK);
+    wheels(pen, wide, in);
+    pen.close();
+  }
+
+  /** Its rear: bumper and wheels; the camper hides the rest. */
+  static void rear(Pen pen, double wide) {
+    double in = Math.max(0.2, (wide - 6.6) / 2);
+    pen.open("truck");
+    pen.box(in, wide - in, 1.5, 3.1, 0.2, TRUCK);
+    wheels(pen, wide, in);
+    pen.close();
+  }
+
+  private static void wheels(Pen pen, double wide, double in) {
     pen.box(in + 0.2, in + 0.9, 0, 1.5, 0.1, TRUCK);
     pen.box(wide - in - 0.9, wide - in - 0.2, 0, 1.5, 0.1, TRUCK);
-    pen.close();
   }
 
   private void wheel(double along) {
