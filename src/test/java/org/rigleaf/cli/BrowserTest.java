@@ -38,7 +38,7 @@ class BrowserTest {
 
   @BeforeAll
   static void openEveryPage() throws Exception {
-    for (Object[] page : EverySheet.pages().map(Arguments::get).toList()) {
+    for (Object[] page : opened()) {
       byte[] html = EverySheet.file((String) page[0], (String) page[1]);
       Files.write(folder.resolve(page[0] + "-" + page[1]), html);
     }
@@ -47,6 +47,14 @@ class BrowserTest {
     String told = run(NODE, program("node"), "pages.mjs", folder.toString(), chromium());
     ObjectMapper json = new ObjectMapper();
     told.lines().map(json::readTree).forEach(n -> SEEN.put(n.get("name").asString(), n));
+  }
+
+  /** The largest page, the binder, of one rig only: it has the same templates in both. */
+  private static List<Object[]> opened() {
+    return EverySheet.pages()
+        .map(Arguments::get)
+        .filter(p -> !(p[0].equals("spikerush") && p[1].equals("binder.html")))
+        .toList();
   }
 
   private static void install() throws Exception {
@@ -86,7 +94,7 @@ class BrowserTest {
   private static Map<String, JsonNode> pages() {
     Map<String, JsonNode> pages = new TreeMap<>(SEEN);
     pages.remove("wrong.html");
-    assertEquals(EverySheet.pages().count(), pages.size());
+    assertEquals(opened().size(), pages.size());
     return pages;
   }
 

@@ -24,7 +24,6 @@ class SameBytesTest {
   @ParameterizedTest
   @CsvSource({
     "sedge, ar-EG-u-nu-arab, Pacific/Kiritimati, windows-1256",
-    "cattail, tr-TR, America/St_Johns, ISO-8859-9",
     "bogbean, th-TH-u-ca-buddhist-nu-thai, Asia/Kathmandu, windows-874"
   })
   void aRunAbroadGivesTheSameFiles(String rig, String locale, String zone, String encoding)
