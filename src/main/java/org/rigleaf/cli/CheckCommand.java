@@ -4,13 +4,17 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.rigleaf.drawings.Misplaced;
 import org.rigleaf.guidance.Finding;
 import org.rigleaf.guidance.Findings;
 import org.rigleaf.guidance.Unknowns;
 import org.rigleaf.guidance.Wording;
 import picocli.CommandLine;
 
-/** {@code rigleaf check}: every problem at once; then findings; then what is unknown. */
+/**
+ * {@code rigleaf check}: every problem at once; then findings, spots where no wall is, and what is
+ * unknown.
+ */
 @CommandLine.Command(
     name = "check",
     description =
@@ -37,11 +41,21 @@ final class CheckCommand implements Callable<Integer> {
     List<Finding> findings =
         Findings.of(profile.rig(), profile.figures(), Wording.english(), profile.maker().guide());
     findings.forEach(f -> lines.add("  " + f.severity() + ": " + f.text().plain()));
+    Misplaced.of(profile.rig()).forEach(m -> lines.add("  measure again: " + doubt(m)));
     Unknowns unknowns = Unknowns.of(profile.maker().guide(), profile.figures());
     int safety = unknowns.safety().size();
     int others = unknowns.uses().size() - safety;
     lines.add("  " + safety + " safety facts and " + others + " others unknown" + next(unknowns));
     return lines;
+  }
+
+  private static String doubt(Misplaced spot) {
+    String there =
+        switch (spot.on()) {
+          case WHEEL -> "on a wheel";
+          case AIR -> "under the raised front part, where there is no wall";
+        };
+    return spot.gear().id() + ".at is " + there;
   }
 
   private static String next(Unknowns unknowns) {

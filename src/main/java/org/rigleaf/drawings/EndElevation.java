@@ -70,7 +70,7 @@ final class EndElevation {
 
   private void body() {
     double round = kind == RigKind.CLASS_B ? 1 : 0.4;
-    double low = kind == RigKind.FIFTH_WHEEL && !rear ? Towables.OVER_TRUCK : at.under();
+    double low = kind == RigKind.FIFTH_WHEEL && !rear ? Nose.OVER_TRUCK : at.under();
     pen.open("body");
     if (kind == RigKind.FOLDING_TRAILER) {
       pen.box(0.2, wide - 0.2, FoldingTrailer.BOX, at.roof() - 0.5, 0, PANEL);
@@ -133,14 +133,8 @@ final class EndElevation {
   private void pin() {
     double middle = wide / 2;
     pen.open("pin");
-    pen.box(middle - 0.7, middle + 0.7, Towables.OVER_TRUCK - 0.9, Towables.OVER_TRUCK, 0, PANEL);
-    pen.box(
-        middle - 0.15,
-        middle + 0.15,
-        Towables.OVER_TRUCK - 1.3,
-        Towables.OVER_TRUCK - 0.9,
-        0,
-        PANEL);
+    pen.box(middle - 0.7, middle + 0.7, Nose.OVER_TRUCK - 0.9, Nose.OVER_TRUCK, 0, PANEL);
+    pen.box(middle - 0.15, middle + 0.15, Nose.OVER_TRUCK - 1.3, Nose.OVER_TRUCK - 0.9, 0, PANEL);
     pen.close();
     pen.open("landing-gear");
     for (double along : new double[] {1, wide - 1}) {

@@ -25,7 +25,7 @@ final class SideElevation {
       case CLASS_B -> new Motorhomes(pen, size, levels).van();
       case CLASS_C -> new Motorhomes(pen, size, levels).classC();
       case TRUCK_CAMPER -> new Truck(pen, size, levels).camper();
-      case FIFTH_WHEEL -> new Towables(pen, size, levels).fifthWheel();
+      case FIFTH_WHEEL -> new Towables(pen, size, levels).fifthWheel(Nose.ends(rig));
       case FOLDING_TRAILER -> new FoldingTrailer(pen, rig, size, levels).draw();
       case TRAVEL_TRAILER, TOY_HAULER -> new Towables(pen, size, levels).trailer();
     }

@@ -4,12 +4,6 @@ import org.rigleaf.drawings.Svg.Look;
 
 /** Draws the walls of trailers from the side. */
 final class Towables {
-  /** How long the raised front part of a fifth wheel is. */
-  private static final double NOSE = 8.5;
-
-  /** The height that clears the side of a truck's bed. */
-  static final double OVER_TRUCK = 5.3;
-
   private static final Look BODY = Outline.WALL.filled("#f4f4f4");
   private static final Look SEAM = Outline.PART.in(Svg.GRAY);
 
@@ -71,32 +65,30 @@ final class Towables {
     pen.close();
   }
 
-  /** Where the raised front part of a fifth wheel ends. */
-  static double nose(double from, double to) {
-    return from + Math.min(NOSE, (to - from) * 0.3);
-  }
-
-  /** A box whose front part is raised to stand over the bed of a truck, on its landing gear. */
-  void fifthWheel() {
+  /**
+   * A box whose front part is raised to stand over the bed of a truck, on its landing gear.
+   *
+   * @param nose where that part ends
+   */
+  void fifthWheel(double nose) {
     double roof = at.roof();
     double low = at.under();
-    double nose = nose(from, to);
     pen.open("pin");
     pen.polygon(
         Outline.PART.filled(Svg.WHITE),
         from + 0.3,
-        OVER_TRUCK,
+        Nose.OVER_TRUCK,
         from + 2.6,
-        OVER_TRUCK,
+        Nose.OVER_TRUCK,
         from + 1.5,
-        OVER_TRUCK - 0.9,
+        Nose.OVER_TRUCK - 0.9,
         from + 0.3,
-        OVER_TRUCK - 0.9);
+        Nose.OVER_TRUCK - 0.9);
     pen.box(
         from + 0.5,
         from + 0.8,
-        OVER_TRUCK - 1.3,
-        OVER_TRUCK - 0.9,
+        Nose.OVER_TRUCK - 1.3,
+        Nose.OVER_TRUCK - 0.9,
         0,
         Outline.PART.filled(Svg.WHITE));
     pen.close();
@@ -109,12 +101,12 @@ final class Towables {
         BODY,
         "M",
         from + 0.5,
-        OVER_TRUCK,
+        Nose.OVER_TRUCK,
         "Q",
         from,
-        OVER_TRUCK,
+        Nose.OVER_TRUCK,
         from,
-        OVER_TRUCK + 0.8,
+        Nose.OVER_TRUCK + 0.8,
         "L",
         from + 0.35,
         roof - 1.4,
@@ -142,12 +134,12 @@ final class Towables {
         low,
         "L",
         nose + 0.2,
-        OVER_TRUCK - 0.4,
+        Nose.OVER_TRUCK - 0.4,
         "Q",
         nose + 0.1,
-        OVER_TRUCK,
+        Nose.OVER_TRUCK,
         nose - 0.4,
-        OVER_TRUCK,
+        Nose.OVER_TRUCK,
         "Z");
     pen.line(nose + 0.4, low + 0.5, to, low + 0.5, SEAM);
     pen.close();

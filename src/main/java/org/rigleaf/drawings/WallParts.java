@@ -91,10 +91,8 @@ final class WallParts {
 
   /** The floor there: the front part of a fifth wheel stands higher. */
   private double floor(double aft) {
-    Size size = Size.of(rig);
-    boolean raised =
-        size.kind() == RigKind.FIFTH_WHEEL && aft < Towables.nose(size.starts(), size.ends());
-    return raised ? Towables.OVER_TRUCK + 0.2 : at.floor();
+    boolean raised = rig.identity().kind() == RigKind.FIFTH_WHEEL && aft < Nose.ends(rig);
+    return raised ? Nose.OVER_TRUCK + 0.2 : at.floor();
   }
 
   private void door(Gear door) {

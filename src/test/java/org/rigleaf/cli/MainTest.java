@@ -203,6 +203,17 @@ class MainTest {
         out.toString()); // the log says March 2025, the edition 18 April 2026
   }
 
+  @Test
+  void checkDoubtsASpotWhereNoWallIs() throws IOException {
+    profile(
+        "rush.yaml",
+        "rig: {name: Rush, kind: travel trailer, axles: [14 ft]}\n"
+            + "water: {city-inlet: {at: street 14 ft up 1 ft}, fill: {at: street 10 ft up 3 ft}}\n");
+    assertEquals(0, run("check", folder.toString()));
+    List<String> doubts = out.toString().lines().filter(l -> l.contains("measure")).toList();
+    assertEquals(List.of("  measure again: water.city-inlet.at is on a wheel"), doubts);
+  }
+
   /** Two rigs of the fleet carry a finding on purpose; the others are as they should be. */
   @ParameterizedTest
   @CsvSource(
