@@ -3,7 +3,6 @@ package org.rigleaf.drawings;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.rigleaf.drawings.Svg.Look;
 
 /** What stands under a wall that is seen square on: a scale, and what the marks mean. */
 final class Foot {
@@ -11,7 +10,6 @@ final class Foot {
   private static final double SMALL = 10;
   private static final double GAP = 15;
   private static final double MARK = 12;
-  private static final int BAR_FT = 5;
 
   /** One thing in the flow. */
   private record Piece(Mark mark, String text, double wide) {}
@@ -19,6 +17,7 @@ final class Foot {
   private final double x0;
   private final double wide;
   private final double scale; // points a foot; 0 if not to scale
+  private final ScaleBar bar;
   private final List<List<Piece>> lines = new ArrayList<>();
 
   /** Pieces flow from x on, in lines so wide; that a dot is on the wall goes without saying. */
@@ -26,17 +25,13 @@ final class Foot {
     this.x0 = x;
     this.wide = wide;
     this.scale = scale;
-    add(new Piece(null, scale > 0 ? BAR_FT + " ft" : words.say("not-to-scale"), scaleWide(words)));
+    this.bar = new ScaleBar(scale, words.words().amounts());
+    String no = words.say("not-to-scale");
+    add(new Piece(null, no, scale > 0 ? bar.width() : width(no)));
     Arrays.stream(Mark.values())
         .filter(m -> m != Mark.WALL && sites.stream().anyMatch(s -> s.mark() == m))
         .map(m -> new Piece(m, words.mark(m), MARK + width(words.mark(m))))
         .forEach(this::add);
-  }
-
-  private double scaleWide(MapWords words) {
-    return scale > 0
-        ? 14 + BAR_FT * scale + width(BAR_FT + " ft")
-        : width(words.say("not-to-scale"));
   }
 
   private static double width(String text) {
@@ -73,18 +68,9 @@ final class Foot {
       piece.mark().draw(svg, x + 5, y - 3.5);
       svg.text(x + MARK, y, SMALL, false, "start", piece.text());
     } else if (scale > 0) {
-      bar(svg, x, y);
+      bar.draw(svg, x, y);
     } else {
       svg.text(x, y, SMALL, true, "start", piece.text());
     }
-  }
-
-  private void bar(Svg svg, double x, double y) {
-    svg.text(x, y, SMALL, false, "start", "0");
-    for (int i = 0; i < BAR_FT; i++) {
-      Look look = Look.line(0.6).filled(i % 2 == 0 ? Svg.BLACK : Svg.WHITE);
-      svg.rect(x + 9 + i * scale, y - 6, scale, 5, 0, look);
-    }
-    svg.text(x + 13 + BAR_FT * scale, y, SMALL, false, "start", BAR_FT + " ft");
   }
 }

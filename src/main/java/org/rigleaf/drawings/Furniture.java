@@ -12,7 +12,6 @@ import org.rigleaf.rig.RigKind;
 final class Furniture {
   private static final double SMALL = 10;
   private static final double HEADING = 11;
-  private static final int BAR_FT = 5;
   private static final double KEY_GAP = 15;
   private static final double LINE = 15;
 
@@ -68,13 +67,7 @@ final class Furniture {
       svg.text(1, y, SMALL, true, "start", words.say("not-to-scale"));
       return;
     }
-    svg.text(1, y, SMALL, false, "start", "0");
-    double foot = sheet.plan().scale();
-    for (int i = 0; i < BAR_FT; i++) {
-      String fill = i % 2 == 0 ? Svg.BLACK : Svg.WHITE;
-      svg.rect(10 + i * foot, y - 6, foot, 5, 0, Look.line(0.6).filled(fill));
-    }
-    svg.text(14 + BAR_FT * foot, y, SMALL, false, "start", BAR_FT + " ft");
+    new ScaleBar(sheet.plan().scale(), words.words().amounts()).draw(svg, 1, y);
   }
 
   private void notes(Rig rig, boolean inside) {

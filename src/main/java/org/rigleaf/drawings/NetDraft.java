@@ -10,6 +10,7 @@ import org.rigleaf.drawings.Schematic.Box;
 import org.rigleaf.drawings.Schematic.Line;
 import org.rigleaf.drawings.Schematic.Link;
 import org.rigleaf.drawings.Schematic.Shape;
+import org.rigleaf.rig.Gear;
 import org.rigleaf.rig.Rig;
 
 /** A schematic in the making: boxes of gear go down their rank one by one. */
@@ -47,9 +48,19 @@ final class NetDraft {
   }
 
   void gear(String id, Shape shape, int rank, int lane, Stream<Optional<String>> lines) {
-    String code = rig.codes().getOrDefault(id, "");
-    String gear = code.isEmpty() ? "" : id;
+    String gear = rig.codes().containsKey(id) ? id : namesake(id);
+    String code = rig.codes().getOrDefault(gear, "");
     put(new Box(id, gear, code, of(words.name(id), lines), shape, rank, lane));
+  }
+
+  /** The gear that the keeper calls by the same name as this load; empty if there is none. */
+  private String namesake(String id) {
+    return rig.gear().stream()
+        .filter(g -> g.name().isPresent() && rig.codes().containsKey(g.id()))
+        .filter(g -> g.name().get().equalsIgnoreCase(rig.texts().get(id + ".name")))
+        .map(Gear::id)
+        .findFirst()
+        .orElse("");
   }
 
   /** A box of something that is no gear. */

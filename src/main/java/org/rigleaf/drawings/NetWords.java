@@ -2,6 +2,7 @@ package org.rigleaf.drawings;
 
 import java.util.Map;
 import java.util.Optional;
+import org.rigleaf.figures.Amounts;
 import org.rigleaf.rig.Fact;
 
 /** The words that a net of one rig needs, from outside. */
@@ -14,6 +15,9 @@ public interface NetWords {
 
   /** A quantity with its unit, as the sheets print it. */
   String amount(Fact fact);
+
+  /** The units that the sheets print. */
+  Amounts amounts();
 
   /** A fixed phrase. */
   default String phrase(String id) {

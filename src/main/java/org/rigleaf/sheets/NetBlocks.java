@@ -58,11 +58,14 @@ final class NetBlocks {
     SchematicWords key = key();
     List<Block> blocks = new ArrayList<>();
     for (Schematic part : schematic.map(s -> SchematicParts.of(s, key)).orElse(List.of())) {
-      String head =
-          blocks.isEmpty() ? title : wording.phrase("net-goes-on", Map.of("title", title));
-      blocks.add(PlotBlocks.block(head, SchematicView.draw(part, key)));
+      blocks.add(PlotBlocks.block(head(title, blocks.isEmpty()), SchematicView.draw(part, key)));
     }
     return blocks;
+  }
+
+  /** The title of a part of a drawing: all but the first say that it goes on. */
+  String head(String title, boolean first) {
+    return first || title.isEmpty() ? title : wording.phrase("net-goes-on", Map.of("title", title));
   }
 
   /** What lines and shapes mean, on every schematic alike. */

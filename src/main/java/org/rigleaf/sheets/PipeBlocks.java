@@ -47,7 +47,8 @@ final class PipeBlocks {
       for (Schematic part : SchematicParts.of(net, key)) {
         Drawing drawing = SchematicView.draw(part, key);
         List<Legend> where = legend ? legend(drawing) : List.of();
-        blocks.add(new DrawingBlock(title, drawing.svg(), drawing.alt(), where));
+        String head = nets.head(title, blocks.isEmpty());
+        blocks.add(new DrawingBlock(head, drawing.svg(), drawing.alt(), where));
       }
     }
     return blocks;

@@ -2,6 +2,7 @@ package org.rigleaf.sheets;
 
 import java.util.Map;
 import org.rigleaf.drawings.NetWords;
+import org.rigleaf.figures.Amounts;
 import org.rigleaf.guidance.Guide;
 import org.rigleaf.guidance.Wording;
 import org.rigleaf.rig.Fact;
@@ -20,6 +21,11 @@ record PrintedWords(Wording wording, Guide guide) implements NetWords {
 
   @Override
   public String amount(Fact fact) {
-    return wording.amounts().text(fact.value(), fact.unit());
+    return amounts().text(fact.value(), fact.unit());
+  }
+
+  @Override
+  public Amounts amounts() {
+    return wording.amounts();
   }
 }

@@ -1,6 +1,7 @@
 package org.rigleaf.drawings;
 
 import java.util.Map;
+import org.rigleaf.figures.Amounts;
 import org.rigleaf.guidance.Wording;
 import org.rigleaf.rig.Fact;
 
@@ -19,5 +20,10 @@ record EnglishWords(Map<String, String> names) implements NetWords {
   @Override
   public String amount(Fact fact) {
     return fact.written();
+  }
+
+  @Override
+  public Amounts amounts() {
+    return Amounts.US;
   }
 }

@@ -21,6 +21,7 @@ import org.rigleaf.TestRigs;
 import org.rigleaf.drawings.Schematic.Box;
 import org.rigleaf.drawings.Schematic.Link;
 import org.rigleaf.drawings.Schematic.Shape;
+import org.rigleaf.figures.Amounts;
 import org.rigleaf.guidance.Wording;
 import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Gear;
@@ -60,6 +61,11 @@ class PipeNetsTest {
       @Override
       public String amount(Fact fact) {
         return fact.written();
+      }
+
+      @Override
+      public Amounts amounts() {
+        return Amounts.US;
       }
     };
   }
