@@ -40,7 +40,7 @@ public final class TestRigs {
       if (!problems.none()) {
         throw new ProblemsFound(problems.sorted());
       }
-      return Rig.read(root.orElse(null), notes, Map.of(), Wording.english().taskIds(), shelf);
+      return Rig.read(root.orElse(null), notes, Map.of(), Wording.english().vocabulary(), shelf);
     } catch (ProblemsFound e) {
       throw new AssertionError(e.getMessage(), e);
     }

@@ -66,7 +66,7 @@ record Profile(
       Path file, Node root, Optional<Node> log, Editions editions, Photo.Shelf photos)
       throws ProblemsFound {
     Wording wording = Wording.english();
-    Rig rig = Rig.read(root, log, editions.gearCodes(), wording.taskIds(), photos);
+    Rig rig = Rig.read(root, log, editions.gearCodes(), wording.vocabulary(), photos);
     Figures figures = Figures.of(rig, Upkeep.intervals(rig, wording));
     BinderMaker maker = BinderMaker.of(rig, figures, wording, editions.topicCodes());
     String plain = NormalYaml.text((Node.Mapping) root, NEVER_KEPT);
@@ -85,7 +85,12 @@ record Profile(
     if (!problems.none()) {
       throw new ProblemsFound(problems.sorted());
     }
-    return Rig.read(root.orElseThrow(), Optional.empty(), Map.of(), Set.of(), shelf(file));
+    return Rig.read(
+        root.orElseThrow(),
+        Optional.empty(),
+        Map.of(),
+        Wording.english().vocabulary(),
+        shelf(file));
   }
 
   /**

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.rigleaf.figures.Amounts;
+import org.rigleaf.rig.Vocabulary;
 import org.rigleaf.source.Fields;
 import org.rigleaf.source.Node;
 import org.rigleaf.source.Position;
@@ -242,9 +244,11 @@ public final class Wording {
     }
   }
 
-  /** The ids of all tasks of upkeep, which a log may name. */
-  public Set<String> taskIds() {
-    return Collections.unmodifiableSet(tasks.keySet());
+  /** What a profile and its log may call things: as the sheets do. */
+  public Vocabulary vocabulary() {
+    Map<String, String> titles = new HashMap<>();
+    gear.forEach((type, entry) -> titles.put(type, entry.title()));
+    return new Vocabulary(Set.copyOf(tasks.keySet()), titles);
   }
 
   /** The topics of the binder, in order. */

@@ -60,7 +60,7 @@ public record Rig(
    * @param root what the file holds
    * @param log the log beside it; empty if there is none
    * @param issued codes by gear id of the last issued edition; empty before the first
-   * @param tasks ids of the tasks of upkeep that the log may name
+   * @param vocabulary what profile and log may call things
    * @param shelf where the photos are
    * @throws ProblemsFound with every problem of the profile and its photos
    */
@@ -68,7 +68,7 @@ public record Rig(
       Node root,
       Optional<Node> log,
       Map<String, String> issued,
-      Set<String> tasks,
+      Vocabulary vocabulary,
       Photo.Shelf shelf)
       throws ProblemsFound {
     Reading reading = new Reading(false, shelf);
@@ -77,8 +77,8 @@ public record Rig(
     if (log.isPresent()) {
       notes = top(log.get(), "a log is keys with values", "start with 'last-done:'", reading);
     }
-    Rig rig = bind(profile, notes, reading, issued, tasks);
-    checkReferences(reading);
+    Rig rig = bind(profile, notes, reading, issued, vocabulary);
+    checkReferences(reading, vocabulary);
     if (!reading.problems.none()) {
       throw new ProblemsFound(reading.problems.sorted());
     }
@@ -96,7 +96,7 @@ public record Rig(
 
   private static void blank(Reading reading) {
     Fields none = Fields.none("", new Problems());
-    bind(none, none, reading, Map.of(), Set.of());
+    bind(none, none, reading, Map.of(), Vocabulary.NONE);
   }
 
   /**
@@ -125,7 +125,11 @@ public record Rig(
   }
 
   private static Rig bind(
-      Fields fields, Fields notes, Reading reading, Map<String, String> issued, Set<String> tasks) {
+      Fields fields,
+      Fields notes,
+      Reading reading,
+      Map<String, String> issued,
+      Vocabulary vocabulary) {
     Section s = new Section(fields, "", reading, Optional.empty());
     Identity identity = s.part("rig", Identity::read);
     Rig rig =
@@ -147,23 +151,24 @@ public record Rig(
             s.part("safety", Safety::read),
             s.part("limits", Limits::read),
             s.list("house-rules"),
-            Log.read(new Section(notes, "", reading, Optional.empty()), tasks),
+            Log.read(new Section(notes, "", reading, Optional.empty()), vocabulary.tasks()),
             Collections.unmodifiableMap(new LinkedHashMap<>(reading.facts)),
             Collections.unmodifiableMap(new LinkedHashMap<>(reading.texts)),
             Collections.unmodifiableSet(new LinkedHashSet<>(reading.traits)),
             List.copyOf(reading.gear),
             Codes.assign(reading.gear, issued),
             List.copyOf(reading.photos),
-            meant(reading));
+            meant(reading, vocabulary));
     fields.finish();
     notes.finish();
     return rig;
   }
 
-  private static void checkReferences(Reading reading) {
+  private static void checkReferences(Reading reading, Vocabulary vocabulary) {
     Set<String> known = new LinkedHashSet<>();
     reading.names.forEach(
         (id, name) -> known.addAll(List.of(lower(id), lower(name), lower(Ids.last(id)))));
+    reading.gear.forEach(g -> vocabulary.title(g, reading.gear).ifPresent(known::add));
     reading.references.stream()
         .filter(r -> !r.words() && !known.contains(lower(r.text())))
         .forEach(
@@ -192,8 +197,10 @@ public record Rig(
     return Optional.ofNullable(meant.get(lower(name)));
   }
 
-  /** A name counts before an id, and the first of its kind before the next. */
-  private static Map<String, String> meant(Reading reading) {
+  /**
+   * A name counts before an id, an id before a title, and the first of its kind before the next.
+   */
+  private static Map<String, String> meant(Reading reading, Vocabulary vocabulary) {
     Map<String, String> meant = new LinkedHashMap<>();
     reading.texts.forEach(
         (path, text) -> {
@@ -204,6 +211,9 @@ public record Rig(
     for (Gear g : reading.gear) {
       meant.putIfAbsent(lower(g.id()), g.id());
       meant.putIfAbsent(lower(Ids.last(g.id())), g.id());
+    }
+    for (Gear g : reading.gear) {
+      vocabulary.title(g, reading.gear).ifPresent(t -> meant.putIfAbsent(t, g.id()));
     }
     return Collections.unmodifiableMap(meant);
   }

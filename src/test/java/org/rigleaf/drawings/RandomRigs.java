@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import org.rigleaf.rig.Face;
 import org.rigleaf.rig.Gear;
 import org.rigleaf.rig.Rig;
+import org.rigleaf.rig.Vocabulary;
 import org.rigleaf.source.Problems;
 import org.rigleaf.source.ProblemsFound;
 import org.rigleaf.source.Yaml;
@@ -46,7 +47,7 @@ final class RandomRigs {
           Yaml.read(bytes, "test.yaml", problems).orElseThrow(),
           Optional.empty(),
           Map.of(),
-          java.util.Set.of(),
+          Vocabulary.NONE,
           file -> null);
     } catch (ProblemsFound e) {
       throw new AssertionError(e.getMessage() + "\n" + yaml, e);

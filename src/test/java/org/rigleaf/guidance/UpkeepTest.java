@@ -73,7 +73,8 @@ class UpkeepTest {
 
   @Test
   void theWordingHasTheTasksOfTheTableAndNoOther() {
-    assertEquals(new TreeSet<>(TASKS.keySet()), new TreeSet<>(Wording.english().taskIds()));
+    assertEquals(
+        new TreeSet<>(TASKS.keySet()), new TreeSet<>(Wording.english().vocabulary().tasks()));
   }
 
   /** Every code of the inventory has a task, or is known to need none. */

@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -54,7 +53,7 @@ class MistakenProfilesTest {
           root.orElseThrow(),
           Optional.empty(),
           Map.of(),
-          Set.of(),
+          Vocabulary.NONE,
           f -> Picture.read(profile.toAbsolutePath().getParent(), f));
       return List.of();
     } catch (ProblemsFound e) {
