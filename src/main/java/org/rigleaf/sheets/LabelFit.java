@@ -10,7 +10,7 @@ record LabelFit(LabelGrid grid) {
   static final double CLEAR_MM = 2;
 
   /** Column of the code. */
-  static final double CODE_WIDE = 50;
+  static final double CODE_WIDE = 57;
 
   static final double CODE = 18;
   private static final double POINTS_PER_MM = 72 / 25.4;

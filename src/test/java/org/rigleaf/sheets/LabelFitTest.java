@@ -29,7 +29,8 @@ class LabelFitTest {
           "waste.black.flush-inlet", "Never the drinking hose",
           "water.city-inlet", "Drinking water only",
           "water.fill", "Drinking water only",
-          "propane.cylinders", "Turn clockwise to shut");
+          "propane.cylinders", "Turn clockwise to shut",
+          "road.fuel", "No other fuel");
 
   private final List<String> faults = new ArrayList<>();
 
