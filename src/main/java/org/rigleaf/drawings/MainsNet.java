@@ -15,7 +15,8 @@ import org.rigleaf.rig.Rig;
 
 /**
  * What feeds what on 120 V: supplies down the left, the panel, its breakers, what they feed. What
- * no breaker is said to feed hangs on a breaker that is not listed.
+ * no breaker is said to feed hangs on a breaker that is not listed, beside the panel if there is
+ * one.
  */
 public final class MainsNet {
   private static final String INVERTER = "electric.inverter";
@@ -156,13 +157,16 @@ public final class MainsNet {
     List<String> left = new ArrayList<>(Feeds.onMains(rig));
     electric.converter().ifPresent(c -> left.add(c.gear().id()));
     left.removeIf(id -> fed.contains(id) || draft.has(id));
-    if (left.isEmpty() || !draft.has(PANEL)) {
+    boolean supplied = draft.has(PANEL) || electric.inverter().isPresent();
+    if (left.isEmpty() || !supplied) {
       return;
     }
     int lane = Math.max(draft.next(BREAKER), draft.next(LOAD));
     draft.plain(
         UNLISTED, words.phrase("net-no-breaker"), Shape.SWITCH, BREAKER, lane, Stream.empty());
-    draft.link(PANEL, UNLISTED, Line.AC);
+    if (draft.has(PANEL)) {
+      draft.link(PANEL, UNLISTED, Line.AC);
+    }
     left.forEach(id -> draft.link(UNLISTED, load(id), Line.AC));
   }
 

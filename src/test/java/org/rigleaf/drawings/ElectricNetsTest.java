@@ -44,8 +44,9 @@ class ElectricNetsTest {
       Optional<Schematic> battery = BatteryNet.of(rig, words);
       List<String> on = mains.isPresent() ? Feeds.onMains(rig) : List.of();
       List<String> off = battery.isPresent() ? Feeds.onBattery(rig) : List.of();
-      on.stream().filter(id -> !ids(mains.get()).contains(id)).forEach(lost::add);
-      off.stream().filter(id -> !ids(battery.get()).contains(id)).forEach(lost::add);
+      String name = rig.identity().name() + ": ";
+      on.stream().filter(id -> !ids(mains.get()).contains(id)).forEach(i -> lost.add(name + i));
+      off.stream().filter(id -> !ids(battery.get()).contains(id)).forEach(i -> lost.add(name + i));
       loads += on.size() + off.size();
     }
     assertEquals(List.of(), lost);
