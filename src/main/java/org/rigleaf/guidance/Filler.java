@@ -58,9 +58,22 @@ public final class Filler {
   public Words fill(TextTemplate text, String item) {
     List<Run> runs = new ArrayList<>();
     for (TextTemplate.Part part : text.parts()) {
-      runs.addAll(part.kind().isEmpty() ? List.of(Run.text(part.text())) : slot(part, item));
+      if (part.kind().equals("name")) {
+        runs.add(name(item, starts(runs)));
+      } else {
+        runs.addAll(part.kind().isEmpty() ? List.of(Run.text(part.text())) : slot(part, item));
+      }
     }
     return new Words(runs);
+  }
+
+  private Run name(String item, boolean starts) {
+    String name = places.bare(item);
+    return Run.text(starts ? name : places.small(name));
+  }
+
+  private static boolean starts(List<Run> before) {
+    return before.isEmpty() || before.get(before.size() - 1).text().endsWith(". ");
   }
 
   private List<Run> slot(TextTemplate.Part part, String item) {
@@ -70,7 +83,6 @@ public final class Filler {
       case "place-of" -> places.where(id).runs();
       case "place" -> places.where(item).runs();
       case "name-of" -> text(places.inSentence(id));
-      case "name" -> text(places.bare(item));
       case "code-of" -> List.of(code(id));
       case "code" -> List.of(code(item));
       case "count-of" ->

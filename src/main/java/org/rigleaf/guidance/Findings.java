@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.DoublePredicate;
 import org.rigleaf.figures.Amounts;
@@ -129,7 +128,7 @@ public final class Findings {
   }
 
   private String axle(String number) {
-    return guide.places().axle(number).toLowerCase(Locale.ROOT);
+    return guide.places().axleInSentence(number);
   }
 
   private void tires() {

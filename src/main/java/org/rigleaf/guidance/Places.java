@@ -135,12 +135,9 @@ public final class Places {
     return name.isEmpty() ? Optional.empty() : Optional.of(name);
   }
 
-  /** The bare name of a list item, as the keeper wrote it. */
+  /** The bare name of a list item, as the keeper wrote it; {@code front} of tires is an axle. */
   public String bare(String id) {
-    return text(id + ".axle")
-        .map(axle -> spoken(id + ".axle", axle))
-        .or(() -> text(id + ".name"))
-        .orElseGet(() -> name(id));
+    return text(id + ".name").map(name -> spoken(Ids.parent(id), name)).orElseGet(() -> name(id));
   }
 
   /** A value of the profile as a page says it: {@code class a} of a kind is 'class A motorhome'. */
@@ -148,14 +145,20 @@ public final class Places {
     return wording.find(Ids.last(path) + "-" + Ids.of(value)).orElse(value);
   }
 
-  /**
-   * The name as it stands inside a sentence: a kind's name starts small, the keeper's own stays.
-   */
+  /** A thing's name inside a sentence: 'the side awning'. */
   public String inSentence(String id) {
-    String name = name(id);
-    boolean own = rig.texts().containsKey(id + ".name");
-    boolean shout = name.length() > 1 && Character.isUpperCase(name.charAt(1));
-    return own || shout ? name : name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+    return small(name(id));
+  }
+
+  /**
+   * Starts small with an everyday word. 'TV antenna' stays, and so does a word that the wording
+   * does not use: it may be the name of a person.
+   */
+  String small(String name) {
+    String first = name.split("[^A-Za-z]", 2)[0];
+    String small = first.toLowerCase(Locale.ROOT);
+    boolean shout = first.length() > 1 && Character.isUpperCase(first.charAt(1));
+    return !shout && wording.small(small) ? small + name.substring(first.length()) : name;
   }
 
   /** An axle by its number, front to rear: a motorhome has a front and a rear one. */
@@ -164,6 +167,11 @@ public final class Places {
         .filter(key -> rig.identity().kind().motorized())
         .flatMap(wording::find)
         .orElseGet(() -> wording.phrase("row-axle", Map.of("x", number)));
+  }
+
+  /** The same inside a sentence: 'front axle'. */
+  String axleInSentence(String number) {
+    return axle(number).toLowerCase(Locale.ROOT);
   }
 
   /** The printed name of a load that has a section of its own, such as the heater's element. */

@@ -145,7 +145,8 @@ public final class Upkeep {
     boolean tire = d.kind() == MarkedDate.Kind.TIRE;
     String name =
         tire
-            ? wording.phrase("tires-of-axle", Map.of("axle", Ids.last(d.about())))
+            ? wording.phrase(
+                "tires-of-axle", Map.of("axle", guide.places().axleInSentence(Ids.last(d.about()))))
             : guide.places().name(d.about());
     String phrase = "dated-" + d.kind().key();
     return new Task(

@@ -8,6 +8,7 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +33,7 @@ import org.rigleaf.source.Yaml;
 public final class Wording {
   private static final String FOLDER = "/templates/wording/en/";
   private static final Pattern AMOUNT = Pattern.compile("\\{amount:([^}]*)\\}");
+  private static final Pattern SMALL_WORD = Pattern.compile("\\b[a-z]{2,}\\b");
   private static final Map<Amounts, Wording> ENGLISH = new EnumMap<>(Amounts.class);
 
   final Map<String, CautionText> cautions = new LinkedHashMap<>();
@@ -54,6 +56,7 @@ public final class Wording {
   private final Map<String, List<Show>> walk = new LinkedHashMap<>();
   private final Map<String, CardText> cards = new LinkedHashMap<>();
   private List<Show> stay = List.of();
+  private final Set<String> smallWords = new HashSet<>();
   private final WordingCheck check = new WordingCheck();
 
   private final Amounts amounts;
@@ -209,11 +212,21 @@ public final class Wording {
   }
 
   private Fields file(String name) {
-    Optional<Node> root = Yaml.read(amounts(name), name, check.problems);
+    byte[] text = amounts(name);
+    SMALL_WORD
+        .matcher(new String(text, StandardCharsets.UTF_8))
+        .results()
+        .forEach(word -> smallWords.add(word.group()));
+    Optional<Node> root = Yaml.read(text, name, check.problems);
     boolean map = root.isPresent() && root.get() instanceof Node.Mapping;
     return map
         ? new Fields((Node.Mapping) root.get(), "", check.problems)
         : Fields.none("", new Problems());
+  }
+
+  /** True of a word that the wording itself writes small: no name of a person or a maker. */
+  boolean small(String word) {
+    return smallWords.contains(word);
   }
 
   /** A file with its amounts, such as {@code {amount:3 ft}}, written in our units. */

@@ -123,11 +123,11 @@ class KeeperWordsTest {
             "Inverter over the door INV",
             "Sofa slide [body.slides.sofa-slide.switch] [body.slides.sofa-slide.marked]",
             " ; 30 A ; Main ; the whole rig ;",
-            " ; 15 A ; Galley ; Kettle, outlets ;",
+            " ; 15 A ; Galley ; kettle, outlets ;",
             " ; 10 A ; Pump fuse ; red ; water pump ;",
             "Not in the panel: by the step ; 25 A ; Step fuse ; clear ;",
             "Bath outlet : guards outside outlet",
-            "The inverter feeds Kettle",
+            "The inverter feeds kettle",
             "two buttons outside",
             "They mean: E is empty.")) {
       assertTrue(page.contains(part), part + " in: " + page);
