@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.rigleaf.drawings.Schematic.Line;
 import org.rigleaf.drawings.Schematic.Shape;
-import org.rigleaf.rig.Electric;
+import org.rigleaf.rig.BatteryBank;
 import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Rig;
 
@@ -40,7 +40,7 @@ public final class BankNet {
   }
 
   private static Schematic draw(
-      Electric.Batteries bank, NetDraft draft, NetWords words, Stream<Optional<String>> whole) {
+      BatteryBank bank, NetDraft draft, NetWords words, Stream<Optional<String>> whole) {
     int series = count(bank.inSeries());
     int strings = count(bank.strings());
     draft.plain(MINUS, words.phrase("net-minus"), Shape.SOURCE, 0, 0, Stream.empty());

@@ -11,10 +11,12 @@ import java.util.stream.Stream;
 import org.rigleaf.drawings.Schematic.Line;
 import org.rigleaf.drawings.Schematic.Shape;
 import org.rigleaf.figures.Feeds;
+import org.rigleaf.rig.BatteryBank;
 import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Ids;
 import org.rigleaf.rig.Reference;
 import org.rigleaf.rig.Rig;
+import org.rigleaf.rig.Solar;
 
 /**
  * What feeds what on the battery's volts: chargers, the bank and its disconnect, fuses, loads. What
@@ -76,12 +78,12 @@ public final class BatteryNet {
             });
   }
 
-  private Stream<Optional<String>> bank(Electric.Batteries bank) {
+  private Stream<Optional<String>> bank(BatteryBank bank) {
     return Stream.of(bank.type().map(t -> t.text()), batteries(bank));
   }
 
   /** How many batteries of what volts; the volts alone where their number is not known. */
-  private Optional<String> batteries(Electric.Batteries bank) {
+  private Optional<String> batteries(BatteryBank bank) {
     if (!bank.inSeries().known() || !bank.strings().known()) {
       return words.phrase("net-each-volts", bank.voltage());
     }
@@ -111,7 +113,7 @@ public final class BatteryNet {
             });
   }
 
-  private Stream<Optional<String>> solar(Electric.Solar s) {
+  private Stream<Optional<String>> solar(Solar s) {
     Optional<String> each = words.phrase("net-amount", s.each());
     Optional<String> panels =
         each.filter(e -> s.panels().known())

@@ -9,6 +9,7 @@ import org.rigleaf.drawings.Schematic.Line;
 import org.rigleaf.drawings.Schematic.Shape;
 import org.rigleaf.figures.Feeds;
 import org.rigleaf.rig.Electric;
+import org.rigleaf.rig.Generator;
 import org.rigleaf.rig.Ids;
 import org.rigleaf.rig.Reference;
 import org.rigleaf.rig.Rig;
@@ -59,8 +60,8 @@ public final class MainsNet {
 
   private void supplies() {
     List<String> chain = new ArrayList<>();
-    Optional<Electric.Generator> generator = electric.generator();
-    generator.filter(Electric.Generator::portable).ifPresent(g -> chain.add(generator(g)));
+    Optional<Generator> generator = electric.generator();
+    generator.filter(Generator::portable).ifPresent(g -> chain.add(generator(g)));
     electric.shore().ifPresent(s -> chain.add(shore(s)));
     electric.protector().ifPresent(p -> chain.add(protector(p)));
     electric.transfer().ifPresent(t -> chain.add(transfer(t)));
@@ -72,12 +73,12 @@ public final class MainsNet {
     generator.filter(g -> !g.portable()).ifPresent(this::builtIn);
   }
 
-  private void builtIn(Electric.Generator generator) {
+  private void builtIn(Generator generator) {
     String id = generator(generator);
     draft.link(id, electric.transfer().map(t -> t.gear().id()).orElse(PANEL), Line.AC);
   }
 
-  private String generator(Electric.Generator g) {
+  private String generator(Generator g) {
     Optional<String> cord = Optional.of("net-by-cord").filter(p -> g.portable()).map(words::phrase);
     Stream<Optional<String>> lines = Stream.of(words.phrase("net-amount", g.rated()), cord);
     return supply(g.gear().id(), Shape.SOURCE, lines);

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.rigleaf.drawings.Schematic.Line;
 import org.rigleaf.drawings.Schematic.Shape;
 import org.rigleaf.rig.Climate;
-import org.rigleaf.rig.Electric;
+import org.rigleaf.rig.Generator;
 import org.rigleaf.rig.Propane;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.rig.Water;
@@ -98,7 +98,7 @@ public final class PropaneNet {
     climate.range().ifPresent(r -> burner("climate.range"));
     rig.electric()
         .generator()
-        .filter(g -> g.fuel().filter(Electric.GeneratorFuel.LP::equals).isPresent())
+        .filter(g -> g.fuel().filter(Generator.Fuel.LP::equals).isPresent())
         .ifPresent(g -> burner("electric.generator"));
     propane.outsideOutlet().ifPresent(o -> burner("propane.outside-outlet", words.say("low")));
     climate.outsideKitchen().ifPresent(k -> loose("climate.outside-kitchen", "fuel-not-told"));

@@ -4,10 +4,12 @@ import java.time.Month;
 import java.util.List;
 import java.util.Optional;
 import org.rigleaf.rig.Answer;
+import org.rigleaf.rig.BatteryBank;
 import org.rigleaf.rig.Climate;
 import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Ids;
+import org.rigleaf.rig.Load;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.rig.Stay;
 import org.rigleaf.source.Unit;
@@ -25,7 +27,7 @@ final class BankDay {
   }
 
   /** The bank as a store: full at the start, at its floor when what may be used is used. */
-  Store store(Electric.Batteries bank) {
+  Store store(BatteryBank bank) {
     double energy = in.of("energy", Batteries.ENERGY);
     double usable = energy * Batteries.usableShare(bank, in) * Batteries.coldFactor(bank, trip, in);
     double[] out = out();
@@ -79,7 +81,7 @@ final class BankDay {
 
   /** The share of each hour in which a load runs; empty if nobody said how long. */
   private Optional<double[]> shares(LoadItem item) {
-    Optional<Electric.Load> listed = listed(item, rig);
+    Optional<Load> listed = listed(item, rig);
     if (listed.isPresent()) {
       return Optional.of(running(listed.get()));
     }
@@ -92,21 +94,21 @@ final class BankDay {
   }
 
   /** The listed load with this id, if it says how long it runs. */
-  private static Optional<Electric.Load> listed(LoadItem item, Rig rig) {
+  private static Optional<Load> listed(LoadItem item, Rig rig) {
     return rig.electric().loads().stream()
         .filter(l -> Ids.last(l.id()).equals(item.id()))
         .filter(l -> l.runs().known() || always(l))
         .findFirst();
   }
 
-  private static boolean always(Electric.Load load) {
-    return load.when().filter(Electric.When.ALWAYS::equals).isPresent();
+  private static boolean always(Load load) {
+    return load.when().filter(Load.When.ALWAYS::equals).isPresent();
   }
 
-  private double[] running(Electric.Load load) {
+  private double[] running(Load load) {
     double hours =
         load.runs().known() ? in.of(Ids.last(load.id()) + "-runs", load.runs()) : Hours.DAY;
-    return Hours.running(load.when().orElse(Electric.When.EVENING), hours);
+    return Hours.running(load.when().orElse(Load.When.EVENING), hours);
   }
 
   /** A pump runs for as long as its flow takes for the hour's water; not on a hose. */
@@ -141,7 +143,7 @@ final class BankDay {
       return Hours.evenly(0);
     }
     double hours = inverter.get().on().known() ? in.of("on", inverter.get().on()) : Hours.DAY;
-    return Hours.times(Hours.running(Electric.When.EVENING, hours), idleWatts(inverter.get()));
+    return Hours.times(Hours.running(Load.When.EVENING, hours), idleWatts(inverter.get()));
   }
 
   private double idleWatts(Electric.Inverter inverter) {
@@ -162,7 +164,7 @@ final class BankDay {
   // ---- in
 
   /** What the sun, the post and the generator bring, as far as the bank takes it. */
-  private double[] charge(Electric.Batteries bank, double[] out) {
+  private double[] charge(BatteryBank bank, double[] out) {
     double volts = in.of("volts", Batteries.VOLTAGE);
     double[] brought = Hours.plus(sun(), Hours.times(charging(), volts));
     double most = volts * Recharge.limit(bank, in);
@@ -170,7 +172,7 @@ final class BankDay {
   }
 
   /** Lithium takes no charge in frost unless it is heated. */
-  private boolean tooCold(Electric.Batteries bank, int hour) {
+  private boolean tooCold(BatteryBank bank, int hour) {
     if (bank.inside() == Answer.YES || !Batteries.freezes(bank)) {
       return false;
     }
@@ -190,7 +192,7 @@ final class BankDay {
         plugged()
             ? Hours.each(h -> 1)
             : Hours.running(
-                Electric.When.DAY, in.of("generator-hours", trip.generator().orElseThrow()));
+                Load.When.DAY, in.of("generator-hours", trip.generator().orElseThrow()));
     return Hours.times(shares, amps);
   }
 

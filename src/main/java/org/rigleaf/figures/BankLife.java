@@ -4,7 +4,7 @@ import static org.rigleaf.figures.Check.PUBLISHED;
 import static org.rigleaf.source.Unit.HOUR_UNIT;
 
 import java.util.List;
-import org.rigleaf.rig.Electric;
+import org.rigleaf.rig.BatteryBank;
 import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Rig;
 
@@ -27,7 +27,7 @@ final class BankLife {
 
   private BankLife() {}
 
-  private static void lives(Rig rig, Electric.Batteries bank, Rows rows) {
+  private static void lives(Rig rig, BatteryBank bank, Rows rows) {
     for (LoadItem item : Loads.of(rig)) {
       if (drains(item, rig)) {
         String amps = ampsFormula(item);
@@ -48,7 +48,7 @@ final class BankLife {
         : Loads.onHouseBank(item, rig) || item.supply().isEmpty();
   }
 
-  private static double life(LoadItem item, Rig rig, Electric.Batteries bank, Inputs in) {
+  private static double life(LoadItem item, Rig rig, BatteryBank bank, Inputs in) {
     double ampHours = in.of("capacity", Batteries.CAPACITY);
     double amps = amps(item, rig, in);
     Fact hours = bank.ratedHours().with(h -> h, HOUR_UNIT);
@@ -59,8 +59,8 @@ final class BankLife {
         * Batteries.coldFactor(rig, bank, in);
   }
 
-  private static String peukertId(Electric.Batteries bank) {
-    return switch (bank.type().orElse(Electric.Chemistry.FLOODED_LEAD_ACID)) {
+  private static String peukertId(BatteryBank bank) {
+    return switch (bank.type().orElse(BatteryBank.Chemistry.FLOODED_LEAD_ACID)) {
       case FLOODED_LEAD_ACID -> "peukert.flooded";
       case AGM, GEL -> "peukert.agm-gel";
       case LITHIUM -> "peukert.lithium";

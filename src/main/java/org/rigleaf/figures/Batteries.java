@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.rigleaf.rig.Answer;
-import org.rigleaf.rig.Electric;
+import org.rigleaf.rig.BatteryBank;
 import org.rigleaf.rig.Rig;
 
 /** The house bank: volts, amp-hours, energy, what of it may be used, what a rested one reads. */
@@ -77,26 +77,26 @@ final class Batteries {
   private Batteries() {}
 
   /** The house bank, if there is one. */
-  static Optional<Electric.Batteries> bank(Rig rig) {
+  static Optional<BatteryBank> bank(Rig rig) {
     return rig.electric().batteries();
   }
 
   /** Volts of a bank. */
-  static double volts(Electric.Batteries bank, Inputs in) {
+  static double volts(BatteryBank bank, Inputs in) {
     return seriesVolts(in.of("each", bank.voltage()), in.of("series", bank.inSeries()));
   }
 
   /** Amp-hours of a bank. */
-  static double ampHours(Electric.Batteries bank, Inputs in) {
+  static double ampHours(BatteryBank bank, Inputs in) {
     return parallelAmpHours(in.of("each", bank.capacity()), in.of("strings", bank.strings()));
   }
 
-  private static boolean flooded(Electric.Batteries bank) {
-    return bank.type().filter(Electric.Chemistry.FLOODED_LEAD_ACID::equals).isPresent();
+  private static boolean flooded(BatteryBank bank) {
+    return bank.type().filter(BatteryBank.Chemistry.FLOODED_LEAD_ACID::equals).isPresent();
   }
 
   /** The usable energy of a bank whose energy stands under an entry. */
-  static void usable(Rig rig, Electric.Batteries bank, Rows rows, Entry energy, String... parts) {
+  static void usable(Rig rig, BatteryBank bank, Rows rows, Entry energy, String... parts) {
     rows.number(
         "{energy} × " + usableFormula(rig, bank),
         in ->
@@ -106,29 +106,29 @@ final class Batteries {
   }
 
   /** The working of {@link #usableShare} times {@link #coldFactor}. */
-  static String usableFormula(Rig rig, Electric.Batteries bank) {
+  static String usableFormula(Rig rig, BatteryBank bank) {
     return "{usable}" + (feelsCold(rig, bank) ? " × " + coldFormula(bank) : "");
   }
 
   /** The working of {@link #coldFactor} where {@link #feelsCold}. */
-  private static String coldFormula(Electric.Batteries bank) {
+  private static String coldFormula(BatteryBank bank) {
     return "min(1, 1 + 0.006 × ((" + temperature(bank) + " − 32) ÷ 1.8 − 25))";
   }
 
   /** The name of the bank's temperature among the inputs. */
-  static String temperature(Electric.Batteries bank) {
+  static String temperature(BatteryBank bank) {
     return bank.inside() == Answer.YES ? "{inside}" : "{low}";
   }
 
   /** The share of the bank one may take out: the keeper's, else by the kind of battery. */
-  static double usableShare(Electric.Batteries bank, Inputs in) {
+  static double usableShare(BatteryBank bank, Inputs in) {
     String typical = lead(bank, in) ? "usable.lead" : "usable.lithium";
     return in.of("usable", bank.usable(), typical);
   }
 
   /** True of lithium without a heater, which takes no charge in frost. */
-  static boolean freezes(Electric.Batteries bank) {
-    return bank.type().filter(Electric.Chemistry.LITHIUM::equals).isPresent()
+  static boolean freezes(BatteryBank bank) {
+    return bank.type().filter(BatteryBank.Chemistry.LITHIUM::equals).isPresent()
         && bank.heated() != Answer.YES;
   }
 
@@ -138,35 +138,35 @@ final class Batteries {
   }
 
   /** The share of the charge that stays in the bank. */
-  static double kept(Electric.Batteries bank, Inputs in) {
+  static double kept(BatteryBank bank, Inputs in) {
     String typical = lead(bank, in) ? "efficiency.charge-lead" : "efficiency.charge-lithium";
     return in.typical("charge-efficiency", typical);
   }
 
   /** True of a lead bank; a kind that nobody said is missing. */
-  static boolean lead(Electric.Batteries bank, Inputs in) {
+  static boolean lead(BatteryBank bank, Inputs in) {
     if (bank.type().isEmpty()) {
       in.missing(bank.gear().id() + ".type");
     }
-    return bank.type().filter(Electric.Chemistry::lead).isPresent();
+    return bank.type().filter(BatteryBank.Chemistry::lead).isPresent();
   }
 
   /**
    * True if the cold of the stay counts: a lead bank, and a temperature to reckon with. Lithium,
    * and a bank without a stay, keep all they hold.
    */
-  static boolean feelsCold(Rig rig, Electric.Batteries bank) {
-    boolean lead = bank.type().filter(Electric.Chemistry::lead).isPresent();
+  static boolean feelsCold(Rig rig, BatteryBank bank) {
+    boolean lead = bank.type().filter(BatteryBank.Chemistry::lead).isPresent();
     return lead && temperatureKnown(rig, bank);
   }
 
   /** True if the stay says, or a typical value stands in for, how warm the bank is. */
-  static boolean temperatureKnown(Rig rig, Electric.Batteries bank) {
+  static boolean temperatureKnown(Rig rig, BatteryBank bank) {
     return rig.stay().filter(s -> bank.inside() == Answer.YES || s.low().known()).isPresent();
   }
 
   /** What cold leaves of the capacity. */
-  static double coldFactor(Rig rig, Electric.Batteries bank, Inputs in) {
+  static double coldFactor(Rig rig, BatteryBank bank, Inputs in) {
     return feelsCold(rig, bank) ? coldShare(celsius(fahrenheit(bank, Trip.stay(rig), in))) : 1;
   }
 
@@ -174,7 +174,7 @@ final class Batteries {
    * How cold the bank gets, where {@link #temperatureKnown}. A bank of which nobody says where it
    * is counts as outside, which gives the smaller figure.
    */
-  static double fahrenheit(Electric.Batteries bank, Trip trip, Inputs in) {
+  static double fahrenheit(BatteryBank bank, Trip trip, Inputs in) {
     if (bank.inside() == Answer.YES) {
       return trip.inside(in);
     }
@@ -185,8 +185,8 @@ final class Batteries {
   }
 
   /** The same on a trip, whose night may be another than the stay's. */
-  static double coldFactor(Electric.Batteries bank, Trip trip, Inputs in) {
-    boolean lead = bank.type().filter(Electric.Chemistry::lead).isPresent();
+  static double coldFactor(BatteryBank bank, Trip trip, Inputs in) {
+    boolean lead = bank.type().filter(BatteryBank.Chemistry::lead).isPresent();
     boolean felt = trip.usual().isPresent() ? lead : feelsCold(trip.rig(), bank);
     return felt ? coldShare(celsius(fahrenheit(bank, trip, in))) : 1;
   }
@@ -224,7 +224,7 @@ final class Batteries {
   }
 
   /** ' × 2' in the working of what counts twice on a bank of 24 V; empty where it counts once. */
-  static String timesTwelves(Electric.Batteries bank) {
+  static String timesTwelves(BatteryBank bank) {
     if (!bank.voltage().known() || !bank.inSeries().known()) {
       return "";
     }

@@ -2,7 +2,8 @@ package org.rigleaf.figures;
 
 import java.util.Optional;
 import org.rigleaf.rig.Climate;
-import org.rigleaf.rig.Electric;
+import org.rigleaf.rig.Generator;
+import org.rigleaf.rig.Load;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.rig.Stay;
 import org.rigleaf.rig.Water;
@@ -37,7 +38,7 @@ final class Burns {
 
   /** Gallons that a generator of propane, or of motor fuel, burns in the hours of the stay. */
   double[] generatorGallons(boolean propane) {
-    Optional<Electric.Generator> generator =
+    Optional<Generator> generator =
         rig.electric()
             .generator()
             .filter(propane ? Generators::burnsPropane : Generators::drinksMotorFuel);
@@ -45,8 +46,7 @@ final class Burns {
       return Hours.evenly(0);
     }
     double hours = in.of("generator-hours", trip.generator().get());
-    return Hours.times(
-        Hours.running(Electric.When.DAY, hours), GeneratorDay.gallonsPerHour(rig, in));
+    return Hours.times(Hours.running(Load.When.DAY, hours), GeneratorDay.gallonsPerHour(rig, in));
   }
 
   /** True if a heater burns motor fuel. */

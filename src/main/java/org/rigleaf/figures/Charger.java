@@ -3,6 +3,7 @@ package org.rigleaf.figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.rigleaf.rig.BatteryBank;
 import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Rig;
 
@@ -14,7 +15,7 @@ import org.rigleaf.rig.Rig;
  * @param bank the house bank
  * @param rig the rig
  */
-record Charger(String id, Electric.Batteries bank, Rig rig) {
+record Charger(String id, BatteryBank bank, Rig rig) {
   private static final String CONVERTER = "converter";
   private static final String ALTERNATOR = "alternator";
 
@@ -27,7 +28,7 @@ record Charger(String id, Electric.Batteries bank, Rig rig) {
       electric.generator().ifPresent(g -> ids.add(Source.GENERATOR));
     }
     electric.alternatorCharging().ifPresent(a -> ids.add(ALTERNATOR));
-    Optional<Electric.Batteries> bank = Batteries.bank(rig);
+    Optional<BatteryBank> bank = Batteries.bank(rig);
     return bank.stream().flatMap(b -> ids.stream().map(i -> new Charger(i, b, rig))).toList();
   }
 

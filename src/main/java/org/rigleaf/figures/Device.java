@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.rigleaf.figures.Value.Words;
 import org.rigleaf.rig.Climate;
-import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Ids;
+import org.rigleaf.rig.Load;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.rig.Water;
 
@@ -77,11 +77,11 @@ record Device(String gear, List<Way> ways, Optional<LoadItem> load, Optional<Str
     return Loads.of(rig).stream().filter(i -> i.gear().equals(gear) && i.mains()).findFirst();
   }
 
-  private static Device load(Electric.Load l, Rig rig) {
+  private static Device load(Load l, Rig rig) {
     if (l.on().isEmpty()) {
       return new Device(l.id(), List.of(), Optional.empty(), Optional.of(l.id() + ".on"));
     }
-    return l.on().get() == Electric.Supply.MAINS
+    return l.on().get() == Load.Supply.MAINS
         ? onMains(l.id(), rig)
         : device(l.id(), Way.full(Need.BATTERY));
   }

@@ -6,7 +6,7 @@ import static org.rigleaf.source.Unit.HOUR_UNIT;
 
 import java.util.List;
 import java.util.Optional;
-import org.rigleaf.rig.Electric;
+import org.rigleaf.rig.Generator;
 import org.rigleaf.rig.Rig;
 
 /** The generator as the bank's charger: hours and fuel to put back what a day takes. */
@@ -81,7 +81,7 @@ final class GeneratorDay {
 
   /** What the generator burns while it runs for the converter alone. */
   static double gallonsPerHour(Rig rig, Inputs in) {
-    Electric.Generator generator = rig.electric().generator().orElseThrow();
+    Generator generator = rig.electric().generator().orElseThrow();
     return Generators.burnGallonsPerHour(
         converter(rig).map(c -> Loads.watts(c, rig, in)).orElse(0.0),
         in.of("steady", Generators.STEADY),

@@ -10,8 +10,8 @@ import static org.rigleaf.source.Unit.WATT_UNIT;
 
 import java.util.List;
 import java.util.Optional;
-import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Fact;
+import org.rigleaf.rig.Generator;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.rig.Road;
 import org.rigleaf.rig.Stay;
@@ -47,23 +47,23 @@ final class Generators {
                     "{rated} × (1 − {derate} × {elevation} ÷ 1,000 ft)", in -> steady(g, rig, in)));
   }
 
-  private static double steady(Electric.Generator g, Rig rig, Inputs in) {
+  private static double steady(Generator g, Rig rig, Inputs in) {
     Fact elevation =
         rig.stay().map(Stay::elevation).orElse(Fact.unknown("stay.place.elevation", FOOT));
     double loss = in.of("derate", g.derate(), "generator.derate");
     return steadyWatts(in.of("rated", g.rated()), loss, in.of("elevation", elevation));
   }
 
-  static boolean burnsPropane(Electric.Generator g) {
-    return g.fuel().filter(Electric.GeneratorFuel.LP::equals).isPresent();
+  static boolean burnsPropane(Generator g) {
+    return g.fuel().filter(Generator.Fuel.LP::equals).isPresent();
   }
 
   /** True if it burns motor fuel that the rig carries; a portable one has a tank of its own. */
-  static boolean drinksMotorFuel(Electric.Generator g) {
+  static boolean drinksMotorFuel(Generator g) {
     return !burnsPropane(g) && !g.portable();
   }
 
-  private static void untilBare(Electric.Generator g, Rig rig, Rows rows) {
+  private static void untilBare(Generator g, Rig rig, Rows rows) {
     boolean lp = burnsPropane(g);
     List<String> containers = Lp.containers(rig);
     if (lp && !containers.isEmpty()) {
@@ -85,14 +85,14 @@ final class Generators {
   }
 
   /** False if the rig has no fuel tank, or one of another fuel: nobody tells of its own then. */
-  private static boolean drinksFromTank(Electric.Generator g, Rig rig) {
+  private static boolean drinksFromTank(Generator g, Rig rig) {
     Optional<String> tank = rig.road().fuel().flatMap(Road.Fuel::kind).map(Enum::name);
     Optional<String> own = g.fuel().map(Enum::name);
     boolean other = tank.isPresent() && own.isPresent() && !tank.equals(own);
     return !other && !rig.has("road.fuel.none");
   }
 
-  private static double reachedGallons(Electric.Generator g, Rig rig, Inputs in) {
+  private static double reachedGallons(Generator g, Rig rig, Inputs in) {
     if (g.fuel().isEmpty()) {
       in.missing("electric.generator.fuel");
     }

@@ -3,7 +3,7 @@ package org.rigleaf.figures;
 import java.util.Arrays;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
-import org.rigleaf.rig.Electric.When;
+import org.rigleaf.rig.Load.When;
 
 /** Spreads what happens in a day over its 24 hours: house assumptions on when things are done. */
 final class Hours {

@@ -4,6 +4,7 @@ import static org.rigleaf.figures.Check.HOUSE_ASSUMPTION;
 import static org.rigleaf.source.Unit.AMPERE_UNIT;
 
 import java.util.List;
+import org.rigleaf.rig.BatteryBank;
 import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Rig;
 
@@ -28,8 +29,8 @@ final class Inverters {
 
   private Inverters() {}
 
-  private static void current(Rig rig, Electric.Batteries bank, Rows rows) {
-    boolean lithium = bank.type().filter(Electric.Chemistry.LITHIUM::equals).isPresent();
+  private static void current(Rig rig, BatteryBank bank, Rows rows) {
+    boolean lithium = bank.type().filter(BatteryBank.Chemistry.LITHIUM::equals).isPresent();
     String low = (lithium ? "12.0 V" : "10.5 V") + Batteries.timesTwelves(bank);
     rig.electric()
         .inverter()

@@ -1,12 +1,12 @@
 package org.rigleaf.figures;
 
-import static org.rigleaf.rig.Electric.Supply.MAINS;
+import static org.rigleaf.rig.Load.Supply.MAINS;
 
 import java.util.Optional;
 import org.rigleaf.rig.Answer;
-import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Ids;
+import org.rigleaf.rig.Load;
 import org.rigleaf.rig.Reference;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.source.Unit;
@@ -26,11 +26,11 @@ import org.rigleaf.source.Unit;
 record LoadItem(
     String id,
     String name,
-    Optional<Electric.Supply> supply,
+    Optional<Load.Supply> supply,
     Fact draws,
     Fact starts,
     Answer continuous,
-    Optional<Electric.Leg> leg,
+    Optional<Load.Leg> leg,
     String gear) {
 
   /** An air conditioner, which draws more on a hot afternoon. */

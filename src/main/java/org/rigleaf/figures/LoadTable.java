@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.rigleaf.rig.Answer;
-import org.rigleaf.rig.Electric;
+import org.rigleaf.rig.Load;
 
 /**
  * The 120 V loads of one source, laid out for the search: what is always on, what one chooses.
@@ -85,7 +85,7 @@ record LoadTable(
             i ->
                 new LoadSearch.Draw(
                     countedWatts(watts.get(i.id()), i.cools() ? more : 0, continuous(i)),
-                    i.leg().map(Electric.Leg::ordinal).orElse(-1),
+                    i.leg().map(Load.Leg::ordinal).orElse(-1),
                     source.breakers(i)))
         .toList();
   }

@@ -1,8 +1,8 @@
 package org.rigleaf.figures;
 
 import static org.rigleaf.figures.Check.SECOND_DERIVATION;
-import static org.rigleaf.rig.Electric.Supply.BATTERY;
-import static org.rigleaf.rig.Electric.Supply.MAINS;
+import static org.rigleaf.rig.Load.Supply.BATTERY;
+import static org.rigleaf.rig.Load.Supply.MAINS;
 import static org.rigleaf.source.Unit.AMPERE_UNIT;
 import static org.rigleaf.source.Unit.VOLT_UNIT;
 import static org.rigleaf.source.Unit.WATT_UNIT;
@@ -18,6 +18,7 @@ import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Gear;
 import org.rigleaf.rig.Ids;
+import org.rigleaf.rig.Load;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.rig.TypicalValues;
 import org.rigleaf.rig.Water;
@@ -91,13 +92,13 @@ final class Loads {
     return item.gear().startsWith("electric.loads.");
   }
 
-  private static LoadItem listed(Electric.Load l) {
+  private static LoadItem listed(Load l) {
     String id = Ids.last(l.id());
     return new LoadItem(
         id, l.name(), l.on(), l.draws(), l.starts(), l.continuous(), l.leg(), l.id());
   }
 
-  private static LoadItem own(String id, Gear gear, Electric.Supply supply, Fact draws) {
+  private static LoadItem own(String id, Gear gear, Load.Supply supply, Fact draws) {
     Fact starts = Fact.unknown(gear.id() + ".starts", WATT_UNIT);
     return new LoadItem(
         id,

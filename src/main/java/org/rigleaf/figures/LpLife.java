@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.rigleaf.rig.Climate;
-import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Fact;
+import org.rigleaf.rig.Generator;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.rig.Water;
 
@@ -185,10 +185,10 @@ final class LpLife {
                     "generator"));
   }
 
-  private static Optional<Electric.Generator> generator(Rig rig) {
+  private static Optional<Generator> generator(Rig rig) {
     return rig.electric()
         .generator()
-        .filter(g -> g.fuel().filter(Electric.GeneratorFuel.LP::equals).isPresent());
+        .filter(g -> g.fuel().filter(Generator.Fuel.LP::equals).isPresent());
   }
 
   private static String one(List<String> ids) {

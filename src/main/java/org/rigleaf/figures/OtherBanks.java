@@ -8,6 +8,7 @@ import static org.rigleaf.source.Unit.WATT_HOUR;
 
 import java.util.List;
 import java.util.Optional;
+import org.rigleaf.rig.BatteryBank;
 import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Rig;
 
@@ -36,15 +37,15 @@ final class OtherBanks {
 
   private OtherBanks() {}
 
-  private static List<Electric.Batteries> of(Rig rig) {
+  private static List<BatteryBank> of(Rig rig) {
     return rig.electric().otherBanks().stream().map(Electric.OtherBank::bank).toList();
   }
 
-  private static String part(Electric.Batteries bank) {
+  private static String part(BatteryBank bank) {
     return bank.gear().part();
   }
 
-  private static double energy(Electric.Batteries bank, Inputs in) {
+  private static double energy(BatteryBank bank, Inputs in) {
     String id = part(bank);
     return Batteries.energyWh(in.of("volts", VOLTAGE, id), in.of("amp-hours", CAPACITY, id));
   }

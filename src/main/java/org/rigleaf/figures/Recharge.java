@@ -6,7 +6,7 @@ import static org.rigleaf.source.Unit.HOUR_UNIT;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import org.rigleaf.rig.Electric;
+import org.rigleaf.rig.BatteryBank;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.source.Unit;
 
@@ -54,7 +54,7 @@ final class Recharge {
   }
 
   private static void current(Charger charger, Rows rows) {
-    Electric.Batteries bank = charger.bank();
+    BatteryBank bank = charger.bank();
     String limit = bank.chargeLimit().known() ? "{limit}" : "{limit} × {capacity}";
     rows.number(
         "min(" + charger.formula() + " − {standing}, " + limit + ")",
@@ -65,7 +65,7 @@ final class Recharge {
   }
 
   /** Amperes that a bank takes at most. */
-  static double limit(Electric.Batteries bank, Inputs in) {
+  static double limit(BatteryBank bank, Inputs in) {
     boolean lead = Batteries.lead(bank, in);
     if (bank.chargeLimit().known()) {
       return in.of("limit", bank.chargeLimit());
@@ -76,7 +76,7 @@ final class Recharge {
 
   private static void hours(Rig rig, Rows rows, boolean full) {
     for (Charger charger : Charger.of(rig)) {
-      Electric.Batteries bank = charger.bank();
+      BatteryBank bank = charger.bank();
       Inputs look = rows.look();
       if (frozen(rig, bank, look)) {
         never(
@@ -110,7 +110,7 @@ final class Recharge {
   }
 
   /** True of lithium without a heater where the stay freezes it; of a place unsaid as outside. */
-  private static boolean frozen(Rig rig, Electric.Batteries bank, Inputs in) {
+  private static boolean frozen(Rig rig, BatteryBank bank, Inputs in) {
     return Batteries.freezes(bank)
         && Batteries.temperatureKnown(rig, bank)
         && Batteries.frozen(Batteries.fahrenheit(bank, Trip.stay(rig), in));

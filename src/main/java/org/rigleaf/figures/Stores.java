@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
-import org.rigleaf.rig.Electric;
+import org.rigleaf.rig.BatteryBank;
 import org.rigleaf.rig.Fact;
+import org.rigleaf.rig.Generator;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.rig.Road;
 import org.rigleaf.rig.Stay;
@@ -67,7 +68,7 @@ final class Stores {
         : "cylinders." + Lp.containers(rig).get(0);
   }
 
-  private static Store bank(Electric.Batteries bank, Trip trip, Inputs in) {
+  private static Store bank(BatteryBank bank, Trip trip, Inputs in) {
     return new BankDay(trip, in).store(bank);
   }
 
@@ -197,7 +198,7 @@ final class Stores {
         : DIESEL_BTU;
   }
 
-  private static Optional<Electric.Generator> generator(Rig rig) {
+  private static Optional<Generator> generator(Rig rig) {
     return rig.electric().generator().filter(Generators::drinksMotorFuel);
   }
 }

@@ -16,6 +16,7 @@ import java.util.function.ToDoubleFunction;
 import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Fact;
 import org.rigleaf.rig.Rig;
+import org.rigleaf.rig.Solar;
 import org.rigleaf.rig.Stay;
 import org.rigleaf.source.Unit;
 
@@ -68,11 +69,11 @@ final class Sun {
 
   private Sun() {}
 
-  private static Optional<Electric.Solar> solar(Rig rig) {
+  private static Optional<Solar> solar(Rig rig) {
     return rig.electric().solar();
   }
 
-  private static void year(Rig rig, Electric.Solar solar, Rows rows) {
+  private static void year(Rig rig, Solar solar, Rows rows) {
     for (Month month : Month.values()) {
       row(rig, solar, month, rows, "{sunshine}", in -> sunshine(rig, month, in), name(month));
     }
@@ -105,7 +106,7 @@ final class Sun {
                             i.id())));
   }
 
-  private static void skies(Rig rig, Electric.Solar solar, Rows rows) {
+  private static void skies(Rig rig, Solar solar, Rows rows) {
     Optional<Month> month = rig.stay().flatMap(Stay::month);
     month.ifPresent(
         m ->
@@ -116,7 +117,7 @@ final class Sun {
 
   private static void row(
       Rig rig,
-      Electric.Solar solar,
+      Solar solar,
       Month month,
       Rows rows,
       String shareText,
@@ -124,7 +125,7 @@ final class Sun {
       String... parts) {
     int day = dayOfYear(month);
     String times = Batteries.bank(rig).map(Batteries::timesTwelves).orElse("");
-    boolean pwm = solar.controller().filter(Electric.Controller.PWM::equals).isPresent();
+    boolean pwm = solar.controller().filter(Solar.Controller.PWM::equals).isPresent();
     String formula =
         above(rig, day, rows.look())
             + " × (0.25 + 0.50 × "
@@ -163,7 +164,7 @@ final class Sun {
   }
 
   /** The kind of controller is never assumed. */
-  private static double controllerShare(Electric.Solar solar, Inputs in) {
+  private static double controllerShare(Solar solar, Inputs in) {
     if (solar.controller().isEmpty()) {
       in.missing("electric.solar.controller");
       return Double.NaN;

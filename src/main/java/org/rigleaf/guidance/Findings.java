@@ -15,6 +15,7 @@ import org.rigleaf.figures.Value;
 import org.rigleaf.figures.Weights;
 import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Fact;
+import org.rigleaf.rig.Generator;
 import org.rigleaf.rig.Ids;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.rig.TypicalValues;
@@ -209,7 +210,7 @@ public final class Findings {
     }
   }
 
-  private void generator(Electric.Generator generator) {
+  private void generator(Generator generator) {
     starting("generator-cannot-start", Motor.onGenerator(rig), generator.surge());
   }
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import org.rigleaf.rig.BatteryBank;
 import org.rigleaf.rig.Climate;
 import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Rig;
@@ -37,8 +38,8 @@ public final class Traits {
         rig ->
             rig.electric()
                 .batteries()
-                .flatMap(Electric.Batteries::type)
-                .filter(Electric.Chemistry::lead)
+                .flatMap(BatteryBank::type)
+                .filter(BatteryBank.Chemistry::lead)
                 .isPresent());
     all.put("plumbed", Traits::plumbed);
     all.put("sewered", Traits::sewered);

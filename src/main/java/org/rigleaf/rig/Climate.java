@@ -104,7 +104,7 @@ public record Climate(
       Optional<Warmth> warms,
       Answer softStarter,
       Answer continuous,
-      Optional<Electric.Leg> leg) {
+      Optional<Load.Leg> leg) {
     static AirConditioner read(Section s) {
       return new AirConditioner(
           s.gear(Letter.CLIMATE),
@@ -114,7 +114,7 @@ public record Climate(
           s.choice("warms", Warmth.class),
           s.yes("soft-starter"),
           s.yes("continuous"),
-          s.choice("leg", Electric.Leg.class));
+          s.choice("leg", Load.Leg.class));
     }
   }
 

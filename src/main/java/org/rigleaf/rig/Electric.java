@@ -1,19 +1,15 @@
 package org.rigleaf.rig;
 
-import static org.rigleaf.source.Unit.AMPERE_HOUR;
 import static org.rigleaf.source.Unit.AMPERE_UNIT;
 import static org.rigleaf.source.Unit.AWG;
-import static org.rigleaf.source.Unit.COUNT;
 import static org.rigleaf.source.Unit.FOOT;
 import static org.rigleaf.source.Unit.HOUR_UNIT;
 import static org.rigleaf.source.Unit.MINUTE_UNIT;
 import static org.rigleaf.source.Unit.SHARE;
-import static org.rigleaf.source.Unit.VOLT_UNIT;
 import static org.rigleaf.source.Unit.WATT_UNIT;
 
 import java.util.List;
 import java.util.Optional;
-import org.rigleaf.source.Unit;
 
 /**
  * Everything electric.
@@ -54,7 +50,7 @@ public record Electric(
     List<Fuse> fuses,
     Optional<Gear> panel,
     List<Outlet> outlets,
-    Optional<Batteries> batteries,
+    Optional<BatteryBank> batteries,
     List<OtherBank> otherBanks,
     Optional<Disconnect> disconnect,
     Optional<Converter> converter,
@@ -77,7 +73,7 @@ public record Electric(
         s.items("fuses", "fuse", "name", Fuse::read),
         s.group("panel", p -> p.gear(Letter.ELECTRICITY)),
         s.items("outlets", "outlet", "name", Outlet::read),
-        s.group("batteries", Batteries::read),
+        s.group("batteries", BatteryBank::read),
         s.items("other-banks", "other bank", "name", OtherBank::read),
         s.group("disconnect", Disconnect::read),
         s.group("converter", Converter::read),
@@ -197,86 +193,14 @@ public record Electric(
     }
   }
 
-  /** Battery chemistry. */
-  public enum Chemistry implements Choice {
-    FLOODED_LEAD_ACID,
-    AGM,
-    GEL,
-    LITHIUM;
-
-    @Override
-    public String text() {
-      return this == FLOODED_LEAD_ACID ? "flooded lead-acid" : Choice.super.text();
-    }
-
-    /** True for all lead batteries. */
-    public boolean lead() {
-      return this != LITHIUM;
-    }
-  }
-
-  /**
-   * The house bank.
-   *
-   * @param voltage volts of one battery
-   * @param capacity Ah of one battery
-   * @param ratedHours hours of the discharge at which the Ah hold
-   * @param inSeries batteries in one string
-   * @param strings strings side by side
-   * @param usable share of the energy one may take out, if the keeper sets it
-   * @param peukert exponent of the loss at high current, from the maker's sheet
-   */
-  public record Batteries(
-      Gear gear,
-      Optional<Chemistry> type,
-      Fact voltage,
-      Fact capacity,
-      Fact ratedHours,
-      Fact inSeries,
-      Fact strings,
-      Answer inside,
-      Answer heated,
-      Fact chargeLimit,
-      Fact dischargeLimit,
-      Fact usable,
-      Fact peukert) {
-    static Batteries read(Section s) {
-      Gear gear = s.gear(Letter.ELECTRICITY);
-      Each each = s.part("each", Each::read);
-      return new Batteries(
-          gear,
-          s.choice("type", Chemistry.class),
-          each.voltage(),
-          each.capacity(),
-          each.ratedHours(),
-          s.between("in-series", COUNT, 1, 24),
-          s.between("strings", COUNT, 1, 24),
-          s.yes("inside"),
-          s.yes("heated"),
-          s.positive("charge-limit", AMPERE_UNIT),
-          s.positive("discharge-limit", AMPERE_UNIT),
-          s.between("usable", SHARE, 0.01, 1),
-          s.bare("peukert", COUNT, 1, 1.5));
-    }
-
-    private record Each(Fact voltage, Fact capacity, Fact ratedHours) {
-      static Each read(Section s) {
-        return new Each(
-            s.positive("voltage", VOLT_UNIT),
-            s.positive("capacity", AMPERE_HOUR),
-            s.positive("rated-hours", COUNT));
-      }
-    }
-  }
-
   /**
    * A bank beside the house bank: the engine battery, or one of other volts; what it feeds.
    *
    * @param boost where the switch is that lends it the house bank
    */
-  public record OtherBank(Batteries bank, List<Reference> feeds, Optional<String> boost) {
+  public record OtherBank(BatteryBank bank, List<Reference> feeds, Optional<String> boost) {
     static OtherBank read(Section s) {
-      return new OtherBank(Batteries.read(s), s.references("feeds"), s.words("boost"));
+      return new OtherBank(BatteryBank.read(s), s.references("feeds"), s.words("boost"));
     }
   }
 
@@ -306,37 +230,6 @@ public record Electric(
           s.positive("output", AMPERE_UNIT),
           s.positive("draws", WATT_UNIT),
           s.words("charging"));
-    }
-  }
-
-  /** Solar charge controller. */
-  public enum Controller implements Choice {
-    MPPT,
-    PWM
-  }
-
-  /** How the panels lie. */
-  public enum Tilt implements Choice {
-    FLAT
-  }
-
-  /** Solar: count and watts of the panels, their voltage at the most power. */
-  public record Solar(
-      Gear gear,
-      Fact panels,
-      Fact each,
-      Optional<Controller> controller,
-      Optional<Tilt> tilt,
-      Fact vmp) {
-    static Solar read(Section s) {
-      Section.Several panels = s.several("panels", WATT_UNIT);
-      return new Solar(
-          s.gear(Letter.ELECTRICITY),
-          panels.count(),
-          panels.each(),
-          s.choice("controller", Controller.class),
-          s.choice("tilt", Tilt.class),
-          s.positive("vmp", VOLT_UNIT));
     }
   }
 
@@ -390,68 +283,6 @@ public record Electric(
     }
   }
 
-  /** What a generator burns. */
-  public enum GeneratorFuel implements Choice {
-    GASOLINE,
-    DIESEL,
-    LP
-  }
-
-  /** Whether a generator is part of the rig. */
-  public enum GeneratorKind implements Choice {
-    BUILT_IN,
-    PORTABLE
-  }
-
-  /**
-   * The generator; burn in gallons an hour at half and full load.
-   *
-   * @param kind built in if nobody said
-   * @param holds gallons of its own tank, for one that has its own
-   */
-  public record Generator(
-      Gear gear,
-      Optional<GeneratorKind> kind,
-      Fact holds,
-      Fact rated,
-      Fact surge,
-      Fact derate,
-      Optional<GeneratorFuel> fuel,
-      Fact halfLoad,
-      Fact fullLoad,
-      Answer autoStart,
-      Optional<String> switchPlace) {
-    /** True if it is set down outside and has a tank of its own. */
-    public boolean portable() {
-      return kind.filter(GeneratorKind.PORTABLE::equals).isPresent();
-    }
-
-    static Generator read(Section s) {
-      Gear gear = s.gear(Letter.ELECTRICITY);
-      Burns burns = s.part("burns", Burns::read);
-      return new Generator(
-          gear,
-          s.choice("kind", GeneratorKind.class),
-          s.positive("holds", Unit.GALLON),
-          s.positive("rated", WATT_UNIT),
-          s.positive("surge", WATT_UNIT),
-          s.between("derate-per-1000-ft", SHARE, 0, 0.2),
-          s.choice("fuel", GeneratorFuel.class),
-          burns.half(),
-          burns.full(),
-          s.yes("auto-start"),
-          s.words("switch"));
-    }
-
-    private record Burns(Fact half, Fact full) {
-      static Burns read(Section s) {
-        return new Burns(
-            s.positive("half-load", Unit.GALLON_PER_HOUR),
-            s.positive("full-load", Unit.GALLON_PER_HOUR));
-      }
-    }
-  }
-
   /** How the transfer switch works. */
   public enum TransferKind implements Choice {
     AUTOMATIC,
@@ -472,85 +303,6 @@ public record Electric(
   public record LoadShedding(Gear gear, List<Reference> sheds) {
     static LoadShedding read(Section s) {
       return new LoadShedding(s.gear(Letter.ELECTRICITY), s.references("sheds"));
-    }
-  }
-
-  /** The supply a load runs on. */
-  public enum Supply implements Choice {
-    MAINS("120 V"),
-    BATTERY("12 V");
-
-    private final String text;
-
-    Supply(String text) {
-      this.text = text;
-    }
-
-    @Override
-    public String text() {
-      return text;
-    }
-  }
-
-  /** When a load runs. */
-  public enum When implements Choice {
-    MORNING,
-    DAY,
-    EVENING,
-    NIGHT,
-    ALWAYS
-  }
-
-  /** The leg of a two-leg panel. */
-  public enum Leg implements Choice {
-    A,
-    B
-  }
-
-  /** Loads that ask for steps of their own. */
-  public enum LoadKind implements Choice {
-    MICROWAVE,
-    INDUCTION,
-    PLUG_HEATER,
-    TELEVISION
-  }
-
-  /**
-   * Something that draws power.
-   *
-   * @param kind what it is, if it asks for steps of its own
-   * @param draws watts, or amperes at its own supply
-   * @param runs hours a day
-   * @param continuous runs three hours or more at a stretch
-   * @param starts watts while a motor starts
-   */
-  public record Load(
-      String id,
-      String name,
-      Optional<LoadKind> kind,
-      Optional<Supply> on,
-      Fact draws,
-      Fact runs,
-      Optional<When> when,
-      Answer continuous,
-      Fact starts,
-      Optional<Leg> leg,
-      Place place,
-      Optional<String> note) {
-    static Load read(Section s) {
-      return new Load(
-          s.path(),
-          s.name().orElse("load"),
-          s.choice("kind", LoadKind.class),
-          s.choice("on", Supply.class),
-          s.draw("draws"),
-          s.between("runs", HOUR_UNIT, 0, 24),
-          s.choice("when", When.class),
-          s.yes("continuous"),
-          s.positive("starts", WATT_UNIT),
-          s.choice("leg", Leg.class),
-          s.place(),
-          s.words("note"));
     }
   }
 }

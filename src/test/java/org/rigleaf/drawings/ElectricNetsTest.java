@@ -15,6 +15,7 @@ import org.rigleaf.drawings.Schematic.Box;
 import org.rigleaf.drawings.Schematic.Link;
 import org.rigleaf.drawings.Schematic.Shape;
 import org.rigleaf.figures.Feeds;
+import org.rigleaf.rig.BatteryBank;
 import org.rigleaf.rig.Electric;
 import org.rigleaf.rig.Rig;
 
@@ -100,7 +101,7 @@ class ElectricNetsTest {
     for (Rig rig : PipeNetsTest.rigs()) {
       Optional<Schematic> net = BankNet.of(rig, PipeNetsTest.words(rig), NONE, NONE);
       if (net.isPresent()) {
-        Electric.Batteries bank = rig.electric().batteries().orElseThrow();
+        BatteryBank bank = rig.electric().batteries().orElseThrow();
         int series = (int) bank.inSeries().value();
         int strings = (int) bank.strings().value();
         assertEquals(series * strings + 2, net.get().boxes().size(), "batteries, plus and minus");

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import org.rigleaf.rig.Electric.When;
+import org.rigleaf.rig.Load.When;
 
 /** The hours of the day in which things run, as the ledger is defined: house assumptions. */
 class HoursTest {
