@@ -36,50 +36,22 @@ final class FoldingTrailer {
     pen.open("body");
     pen.path(
         WALL,
-        "M",
-        from,
-        at.under() + 0.4,
-        "L",
-        from,
-        BOX,
-        "L",
-        to,
-        BOX,
-        "L",
-        to,
-        at.under() + 0.4,
-        "L",
-        to - 0.8,
-        at.under(),
-        "L",
-        from + 0.4,
-        at.under(),
-        "Z");
+        Path.from(from, at.under() + 0.4)
+            .to(from, BOX)
+            .to(to, BOX)
+            .to(to, at.under() + 0.4)
+            .to(to - 0.8, at.under())
+            .to(from + 0.4, at.under())
+            .close());
     pen.path(
         WALL,
-        "M",
-        from,
-        roof - 0.5,
-        "L",
-        from,
-        roof - 0.2,
-        "Q",
-        from + 0.1,
-        roof,
-        from + 0.8,
-        roof,
-        "L",
-        to - 0.8,
-        roof,
-        "Q",
-        to - 0.1,
-        roof,
-        to,
-        roof - 0.2,
-        "L",
-        to,
-        roof - 0.5,
-        "Z");
+        Path.from(from, roof - 0.5)
+            .to(from, roof - 0.2)
+            .bend(from + 0.1, roof, from + 0.8, roof)
+            .to(to - 0.8, roof)
+            .bend(to - 0.1, roof, to, roof - 0.2)
+            .to(to, roof - 0.5)
+            .close());
     pen.close();
   }
 

@@ -30,37 +30,15 @@ final class Motorhomes {
     pen.open("body");
     pen.path(
         BODY,
-        "M",
-        0.9,
-        low,
-        "Q",
-        0.1,
-        low,
-        0,
-        low + 1,
-        "L",
-        0.25,
-        roof - 2,
-        "Q",
-        0.5,
-        roof,
-        2.2,
-        roof,
-        "L",
-        to - 0.35,
-        roof,
-        "Q",
-        to,
-        roof,
-        to,
-        roof - 0.35,
-        "L",
-        to,
-        low + 0.7,
-        "L",
-        to - 2.4,
-        low,
-        "Z");
+        Path.from(0.9, low)
+            .bend(0.1, low, 0, low + 1)
+            .to(0.25, roof - 2)
+            .bend(0.5, roof, 2.2, roof)
+            .to(to - 0.35, roof)
+            .bend(to, roof, to, roof - 0.35)
+            .to(to, low + 0.7)
+            .to(to - 2.4, low)
+            .close());
     pen.line(0.05, low + 0.9, to, low + 0.9, SEAM);
     pen.close();
     pen.open("cab");
@@ -68,19 +46,11 @@ final class Motorhomes {
     double head = Math.min(roof - 1.6, sill + 4);
     pen.path(
         GLASS,
-        "M",
-        0.13,
-        sill,
-        "L",
-        0.28,
-        head,
-        "L",
-        GLASS_BACK,
-        head,
-        "L",
-        GLASS_BACK - 0.3,
-        sill,
-        "Z");
+        Path.from(0.13, sill)
+            .to(0.28, head)
+            .to(GLASS_BACK, head)
+            .to(GLASS_BACK - 0.3, sill)
+            .close());
     pen.box(1.7, 3.5, sill + 0.3, head - 0.6, 0.2, GLASS);
     pen.close();
   }
@@ -97,46 +67,18 @@ final class Motorhomes {
     pen.open("body");
     pen.path(
         BODY,
-        "M",
-        house,
-        low,
-        "L",
-        house,
-        over - 0.5,
-        "L",
-        house - 0.4,
-        over,
-        "L",
-        house * 0.42,
-        over,
-        "Q",
-        house * 0.3,
-        over,
-        house * 0.3,
-        over + 0.6,
-        "L",
-        house * 0.36,
-        roof - 1.2,
-        "Q",
-        house * 0.4,
-        roof,
-        house * 0.62,
-        roof,
-        "L",
-        to - 0.35,
-        roof,
-        "Q",
-        to,
-        roof,
-        to,
-        roof - 0.35,
-        "L",
-        to,
-        low + 0.6,
-        "L",
-        to - 2,
-        low,
-        "Z");
+        Path.from(house, low)
+            .to(house, over - 0.5)
+            .to(house - 0.4, over)
+            .to(house * 0.42, over)
+            .bend(house * 0.3, over, house * 0.3, over + 0.6)
+            .to(house * 0.36, roof - 1.2)
+            .bend(house * 0.4, roof, house * 0.62, roof)
+            .to(to - 0.35, roof)
+            .bend(to, roof, to, roof - 0.35)
+            .to(to, low + 0.6)
+            .to(to - 2, low)
+            .close());
     pen.line(house, low + 0.6, to, low + 0.6, SEAM);
     pen.close();
   }
@@ -146,64 +88,28 @@ final class Motorhomes {
     double pillar = house * 0.52;
     pen.path(
         BODY,
-        "M",
-        house,
-        low,
-        "L",
-        0.3,
-        low - 0.2,
-        "Q",
-        0,
-        low - 0.2,
-        0,
-        low + 0.4,
-        "L",
-        0.1,
-        3,
-        "Q",
-        0.2,
-        3.4,
-        1,
-        3.5,
-        "L",
-        pillar - 0.9,
-        sill,
-        "L",
-        pillar + 0.5,
-        over,
-        "L",
-        house,
-        over,
-        "Z");
+        Path.from(house, low)
+            .to(0.3, low - 0.2)
+            .bend(0, low - 0.2, 0, low + 0.4)
+            .to(0.1, 3)
+            .bend(0.2, 3.4, 1, 3.5)
+            .to(pillar - 0.9, sill)
+            .to(pillar + 0.5, over)
+            .to(house, over)
+            .close());
     pen.path(
         GLASS,
-        "M",
-        pillar - 0.2,
-        sill + 0.1,
-        "L",
-        pillar + 0.7,
-        over - 0.4,
-        "L",
-        house - 0.5,
-        over - 0.4,
-        "L",
-        house - 0.5,
-        sill + 0.1,
-        "Z");
+        Path.from(pillar - 0.2, sill + 0.1)
+            .to(pillar + 0.7, over - 0.4)
+            .to(house - 0.5, over - 0.4)
+            .to(house - 0.5, sill + 0.1)
+            .close());
     pen.path(
         SEAM,
-        "M",
-        pillar - 0.3,
-        sill,
-        "L",
-        pillar - 0.3,
-        low + 0.1,
-        "L",
-        house - 0.4,
-        low + 0.1,
-        "L",
-        house - 0.4,
-        over - 0.3);
+        Path.from(pillar - 0.3, sill)
+            .to(pillar - 0.3, low + 0.1)
+            .to(house - 0.4, low + 0.1)
+            .to(house - 0.4, over - 0.3));
     pen.circle(0.35, 2.7, 0.25, GLASS);
   }
 
@@ -215,68 +121,28 @@ final class Motorhomes {
     pen.open("body");
     pen.path(
         BODY,
-        "M",
-        0.4,
-        low - 0.1,
-        "Q",
-        0,
-        low - 0.1,
-        0,
-        low + 0.5,
-        "L",
-        0.1,
-        roof * 0.33,
-        "Q",
-        0.2,
-        roof * 0.38,
-        0.8,
-        roof * 0.4,
-        "L",
-        2.6,
-        sill,
-        "L",
-        4.9,
-        roof - 0.9,
-        "Q",
-        5.4,
-        roof,
-        6.8,
-        roof,
-        "L",
-        to - 0.5,
-        roof,
-        "Q",
-        to - 0.1,
-        roof,
-        to - 0.1,
-        roof - 0.5,
-        "L",
-        to,
-        low + 0.6,
-        "Q",
-        to,
-        low,
-        to - 0.6,
-        low,
-        "Z");
+        Path.from(0.4, low - 0.1)
+            .bend(0, low - 0.1, 0, low + 0.5)
+            .to(0.1, roof * 0.33)
+            .bend(0.2, roof * 0.38, 0.8, roof * 0.4)
+            .to(2.6, sill)
+            .to(4.9, roof - 0.9)
+            .bend(5.4, roof, 6.8, roof)
+            .to(to - 0.5, roof)
+            .bend(to - 0.1, roof, to - 0.1, roof - 0.5)
+            .to(to, low + 0.6)
+            .bend(to, low, to - 0.6, low)
+            .close());
     pen.close();
     pen.open("cab");
     pen.path(
         GLASS,
-        "M",
-        3.4,
-        sill + 0.1,
-        "L",
-        5.1,
-        roof * 0.78,
-        "L",
-        6.3,
-        roof * 0.78,
-        "L",
-        6.3,
-        sill + 0.1,
-        "Z");
-    pen.path(SEAM, "M", 3.3, sill, "L", 3.3, low + 0.1, "L", 6.5, low + 0.1, "L", 6.5, roof * 0.82);
+        Path.from(3.4, sill + 0.1)
+            .to(5.1, roof * 0.78)
+            .to(6.3, roof * 0.78)
+            .to(6.3, sill + 0.1)
+            .close());
+    pen.path(SEAM, Path.from(3.3, sill).to(3.3, low + 0.1).to(6.5, low + 0.1).to(6.5, roof * 0.82));
     pen.circle(0.45, roof * 0.31, 0.25, GLASS);
     pen.close();
   }

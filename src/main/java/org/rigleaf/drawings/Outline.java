@@ -79,39 +79,15 @@ final class Outline {
     double q = Math.min(3, r);
     svg.path(
         WALL.filled(FLOOR),
-        "M",
-        left,
-        top + r,
-        "Q",
-        left,
-        top,
-        left + r,
-        top,
-        "L",
-        right - r,
-        top,
-        "Q",
-        right,
-        top,
-        right,
-        top + r,
-        "L",
-        right,
-        low - q,
-        "Q",
-        right,
-        low,
-        right - q,
-        low,
-        "L",
-        left + q,
-        low,
-        "Q",
-        left,
-        low,
-        left,
-        low - q,
-        "Z");
+        Path.from(left, top + r)
+            .bend(left, top, left + r, top)
+            .to(right - r, top)
+            .bend(right, top, right, top + r)
+            .to(right, low - q)
+            .bend(right, low, right - q, low)
+            .to(left + q, low)
+            .bend(left, low, left, low - q)
+            .close());
     return this;
   }
 
@@ -121,9 +97,10 @@ final class Outline {
     double crown = plan.bodyTop() + crownFt * plan.scale();
     double foot = plan.bodyTop() + footFt * plan.scale();
     double band = 0.7 * plan.scale();
-    svg.path(PART, "M", x - half, foot, "Q", x, 2 * crown - foot, x + half, foot);
+    svg.path(PART, Path.from(x - half, foot).bend(x, 2 * crown - foot, x + half, foot));
     double in = half * 0.9;
-    svg.path(PART, "M", x - in, foot + band, "Q", x, 2 * crown - foot + band, x + in, foot + band);
+    svg.path(
+        PART, Path.from(x - in, foot + band).bend(x, 2 * crown - foot + band, x + in, foot + band));
     svg.line(x - half, foot, x - in, foot + band, PART)
         .line(x + half, foot, x + in, foot + band, PART);
     return this;
@@ -151,28 +128,12 @@ final class Outline {
     double low = plan.bodyBottom();
     svg.path(
         WALL.filled(FLOOR),
-        "M",
-        x - half,
-        house,
-        "L",
-        x - half,
-        top + r,
-        "Q",
-        x - half,
-        top,
-        x - half + r,
-        top,
-        "L",
-        x + half - r,
-        top,
-        "Q",
-        x + half,
-        top,
-        x + half,
-        top + r,
-        "L",
-        x + half,
-        house);
+        Path.from(x - half, house)
+            .to(x - half, top + r)
+            .bend(x - half, top, x - half + r, top)
+            .to(x + half - r, top)
+            .bend(x + half, top, x + half, top + r)
+            .to(x + half, house));
     svg.rect(plan.left(), house, plan.right() - plan.left(), low - house, 3, WALL.filled(FLOOR));
     svg.line(x - half + 1, house, x + half - 1, house, new Look(FLOOR, 2, "", "none"));
     windshield(2.7, 3.3, half * 0.9);
@@ -180,25 +141,11 @@ final class Outline {
     double crown = plan.y(2.2);
     svg.path(
         HIDDEN,
-        "M",
-        plan.left(),
-        house,
-        "L",
-        plan.left(),
-        crown + 2 * r,
-        "Q",
-        plan.left(),
-        crown,
-        x,
-        crown,
-        "Q",
-        plan.right(),
-        crown,
-        plan.right(),
-        crown + 2 * r,
-        "L",
-        plan.right(),
-        house);
+        Path.from(plan.left(), house)
+            .to(plan.left(), crown + 2 * r)
+            .bend(plan.left(), crown, x, crown)
+            .bend(plan.right(), crown, plan.right(), crown + 2 * r)
+            .to(plan.right(), house));
   }
 
   private void axle(Rig rig, int index) {

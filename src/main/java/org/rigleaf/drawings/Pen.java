@@ -36,17 +36,8 @@ record Pen(Svg svg, Board board) {
     return this;
   }
 
-  /** A path of absolute commands: a letter, then pairs of feet along and up. */
-  Pen path(Look look, Object... parts) {
-    Object[] placed = parts.clone();
-    boolean along = true;
-    for (int i = 0; i < parts.length; i++) {
-      if (parts[i] instanceof Number n) {
-        placed[i] = along ? board.x(n.doubleValue()) : board.y(n.doubleValue());
-        along = !along;
-      }
-    }
-    svg.path(look, placed);
+  Pen path(Look look, Path path) {
+    svg.path(look, path.placed(board::x, board::y));
     return this;
   }
 

@@ -2,7 +2,6 @@ package org.rigleaf.drawings;
 
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
 import java.util.List;
 import org.rigleaf.drawings.Svg.Look;
 
@@ -107,14 +106,12 @@ final class Plot {
 
   /** A line through points; labels placed later keep off it. */
   void curve(Look look, double... xy) {
-    List<Object> path = new ArrayList<>();
-    for (int i = 0; i < xy.length; i += 2) {
-      path.addAll(List.of(i == 0 ? "M" : "L", xy[i], xy[i + 1]));
-      if (i > 0) {
-        spots.curve(xy[i - 2], xy[i - 1], xy[i], xy[i + 1]);
-      }
+    Path path = Path.from(xy[0], xy[1]);
+    for (int i = 2; i < xy.length; i += 2) {
+      path.to(xy[i], xy[i + 1]);
+      spots.curve(xy[i - 2], xy[i - 1], xy[i], xy[i + 1]);
     }
-    svg.path(look, path.toArray());
+    svg.path(look, path);
   }
 
   /** A dashed line that must not be crossed, edged in white to show on dark bars. */

@@ -46,29 +46,13 @@ enum RoofPart {
       case AIR_CONDITIONER ->
           pen.path(
               Outline.PART.filled(Svg.WHITE),
-              "M",
-              from,
-              roof,
-              "L",
-              from + 0.15,
-              roof + high * 0.75,
-              "Q",
-              from + 0.2,
-              roof + high,
-              from + 0.5,
-              roof + high,
-              "L",
-              to - 0.5,
-              roof + high,
-              "Q",
-              to - 0.2,
-              roof + high,
-              to - 0.15,
-              roof + high * 0.75,
-              "L",
-              to,
-              roof,
-              "Z");
+              Path.from(from, roof)
+                  .to(from + 0.15, roof + high * 0.75)
+                  .bend(from + 0.2, roof + high, from + 0.5, roof + high)
+                  .to(to - 0.5, roof + high)
+                  .bend(to - 0.2, roof + high, to - 0.15, roof + high * 0.75)
+                  .to(to, roof)
+                  .close());
       case SOLAR -> {
         pen.box(from, to, roof + 0.12, roof + high, 0, Outline.PART.filled(Svg.GRAY));
         pen.line(from + 0.4, roof, from + 0.4, roof + 0.12, Outline.PART);

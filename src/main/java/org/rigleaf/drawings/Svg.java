@@ -2,6 +2,8 @@ package org.rigleaf.drawings;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Arrays;
+import java.util.stream.Collectors;
 
 /**
  * Writes SVG: plain elements, every text with its own x, y, size and anchor, no transforms, no ids.
@@ -96,12 +98,15 @@ final class Svg {
   }
 
   /** A path of absolute commands; numbers and letters alternate freely. */
-  Svg path(Look look, Object... parts) {
-    StringBuilder d = new StringBuilder();
-    for (Object part : parts) {
-      d.append(d.isEmpty() ? "" : " ").append(part instanceof Double n ? number(n) : part);
-    }
+  Svg path(Look look, Path path) {
+    String d = path.steps().stream().map(Svg::command).collect(Collectors.joining(" "));
     return element("path d=\"" + d + "\"", look);
+  }
+
+  private static String command(Path.Step step) {
+    String numbers =
+        Arrays.stream(step.xy()).mapToObj(n -> " " + number(n)).collect(Collectors.joining());
+    return step.command() + numbers;
   }
 
   Svg rect(double x, double y, double width, double height, double round, Look look) {

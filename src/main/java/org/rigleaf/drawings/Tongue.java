@@ -39,21 +39,11 @@ final class Tongue {
     pen.box(0.3, size.starts() + 0.6, FRAME - DEEP, FRAME, 0, LIGHT);
     pen.path(
         LIGHT,
-        "M",
-        0.9,
-        FRAME - 0.3,
-        "L",
-        0.9,
-        FRAME + 0.15,
-        "L",
-        0.2,
-        FRAME + 0.3,
-        "Q",
-        0,
-        FRAME + 0.2,
-        0,
-        FRAME - 0.3,
-        "Z");
+        Path.from(0.9, FRAME - 0.3)
+            .to(0.9, FRAME + 0.15)
+            .to(0.2, FRAME + 0.3)
+            .bend(0, FRAME + 0.2, 0, FRAME - 0.3)
+            .close());
     pen.close();
     cylinders().forEach(this::cylinder);
     jack();

@@ -27,40 +27,16 @@ final class Towables {
     pen.open("body");
     pen.path(
         BODY,
-        "M",
-        from + 0.5,
-        low,
-        "Q",
-        from,
-        low,
-        from,
-        low + 0.9,
-        "L",
-        from,
-        roof * 0.48,
-        "L",
-        from + rake * 0.8,
-        roof - 0.7,
-        "Q",
-        from + rake,
-        roof,
-        from + rake + 0.9,
-        roof,
-        "L",
-        to - 0.35,
-        roof,
-        "Q",
-        to,
-        roof,
-        to,
-        roof - 0.35,
-        "L",
-        to,
-        low + 0.5,
-        "L",
-        to - 1.6,
-        low,
-        "Z");
+        Path.from(from + 0.5, low)
+            .bend(from, low, from, low + 0.9)
+            .to(from, roof * 0.48)
+            .to(from + rake * 0.8, roof - 0.7)
+            .bend(from + rake, roof, from + rake + 0.9, roof)
+            .to(to - 0.35, roof)
+            .bend(to, roof, to, roof - 0.35)
+            .to(to, low + 0.5)
+            .to(to - 1.6, low)
+            .close());
     pen.line(from + 0.2, low + 0.5, to, low + 0.5, SEAM);
     pen.close();
   }
@@ -99,48 +75,18 @@ final class Towables {
     pen.open("body");
     pen.path(
         BODY,
-        "M",
-        from + 0.5,
-        Nose.OVER_TRUCK,
-        "Q",
-        from,
-        Nose.OVER_TRUCK,
-        from,
-        Nose.OVER_TRUCK + 0.8,
-        "L",
-        from + 0.35,
-        roof - 1.4,
-        "Q",
-        from + 0.6,
-        roof,
-        from + 2,
-        roof,
-        "L",
-        to - 0.35,
-        roof,
-        "Q",
-        to,
-        roof,
-        to,
-        roof - 0.35,
-        "L",
-        to,
-        low + 0.5,
-        "L",
-        to - 1.6,
-        low,
-        "L",
-        nose + 0.4,
-        low,
-        "L",
-        nose + 0.2,
-        Nose.OVER_TRUCK - 0.4,
-        "Q",
-        nose + 0.1,
-        Nose.OVER_TRUCK,
-        nose - 0.4,
-        Nose.OVER_TRUCK,
-        "Z");
+        Path.from(from + 0.5, Nose.OVER_TRUCK)
+            .bend(from, Nose.OVER_TRUCK, from, Nose.OVER_TRUCK + 0.8)
+            .to(from + 0.35, roof - 1.4)
+            .bend(from + 0.6, roof, from + 2, roof)
+            .to(to - 0.35, roof)
+            .bend(to, roof, to, roof - 0.35)
+            .to(to, low + 0.5)
+            .to(to - 1.6, low)
+            .to(nose + 0.4, low)
+            .to(nose + 0.2, Nose.OVER_TRUCK - 0.4)
+            .bend(nose + 0.1, Nose.OVER_TRUCK, nose - 0.4, Nose.OVER_TRUCK)
+            .close());
     pen.line(nose + 0.4, low + 0.5, to, low + 0.5, SEAM);
     pen.close();
   }

@@ -32,40 +32,16 @@ final class Truck {
     pen.open("body");
     pen.path(
         BODY,
-        "M",
-        bed + 0.2,
-        at.under(),
-        "L",
-        bed + 0.2,
-        OVER_CAB,
-        "L",
-        from + 0.5,
-        OVER_CAB,
-        "Q",
-        from,
-        OVER_CAB,
-        from,
-        OVER_CAB + 0.6,
-        "L",
-        from + 0.4,
-        roof - 1,
-        "Q",
-        from + 0.6,
-        roof,
-        from + 1.6,
-        roof,
-        "L",
-        to - 0.35,
-        roof,
-        "Q",
-        to,
-        roof,
-        to,
-        roof - 0.35,
-        "L",
-        to,
-        at.under(),
-        "Z");
+        Path.from(bed + 0.2, at.under())
+            .to(bed + 0.2, OVER_CAB)
+            .to(from + 0.5, OVER_CAB)
+            .bend(from, OVER_CAB, from, OVER_CAB + 0.6)
+            .to(from + 0.4, roof - 1)
+            .bend(from + 0.6, roof, from + 1.6, roof)
+            .to(to - 0.35, roof)
+            .bend(to, roof, to, roof - 0.35)
+            .to(to, at.under())
+            .close());
     pen.close();
   }
 
@@ -84,34 +60,16 @@ final class Truck {
     pen.open("truck");
     pen.path(
         TRUCK,
-        "M",
-        bed,
-        1.7,
-        "L",
-        front,
-        1.7,
-        "L",
-        front,
-        3.6,
-        "Q",
-        front + 0.1,
-        4,
-        front + 0.8,
-        4.1,
-        "L",
-        from + 0.3,
-        4.4,
-        "L",
-        from + 1.8,
-        6.2,
-        "L",
-        bed - 0.3,
-        6.2,
-        "L",
-        bed,
-        4.5,
-        "Z");
-    pen.path(TRUCK, "M", bed, 4.5, "L", bed + BED, 4.5, "L", bed + BED, 2, "L", bed, 1.8);
+        Path.from(bed, 1.7)
+            .to(front, 1.7)
+            .to(front, 3.6)
+            .bend(front + 0.1, 4, front + 0.8, 4.1)
+            .to(from + 0.3, 4.4)
+            .to(from + 1.8, 6.2)
+            .to(bed - 0.3, 6.2)
+            .to(bed, 4.5)
+            .close());
+    pen.path(TRUCK, Path.from(bed, 4.5).to(bed + BED, 4.5).to(bed + BED, 2).to(bed, 1.8));
     wheel(front + 2.8);
     wheel(bed + 4);
     pen.close();

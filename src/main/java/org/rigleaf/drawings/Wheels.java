@@ -31,19 +31,9 @@ final class Wheels {
     pen.open("wheel");
     pen.path(
         look.filled(Svg.WHITE),
-        "M",
-        aft - radius * 1.25,
-        radius,
-        "Q",
-        aft - radius * 1.2,
-        radius * 2.3,
-        aft,
-        radius * 2.3,
-        "Q",
-        aft + radius * 1.2,
-        radius * 2.3,
-        aft + radius * 1.25,
-        radius);
+        Path.from(aft - radius * 1.25, radius)
+            .bend(aft - radius * 1.2, radius * 2.3, aft, radius * 2.3)
+            .bend(aft + radius * 1.2, radius * 2.3, aft + radius * 1.25, radius));
     pen.circle(aft, radius, radius, look.filled(RUBBER));
     pen.circle(aft, radius, radius * 0.58, look.filled(Svg.WHITE));
     pen.circle(aft, radius, radius * 0.16, look.filled(Svg.WHITE));
