@@ -2,14 +2,12 @@ package org.rigleaf.guidance;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import org.rigleaf.figures.Figures;
 import org.rigleaf.rig.Ids;
 import org.rigleaf.rig.Rig;
@@ -20,13 +18,12 @@ public final class Guide {
   private final Wording wording;
   private final Filler filler;
   private final Places places;
-  private final Set<String> traits;
-  private final Map<String, String> topics; // code of each printed topic by id
-  private final Map<String, List<String>> events = new LinkedHashMap<>();
+  private final RigTraits traits;
+  private final Cautions cautions;
+  private final Steps steps;
   private final Map<String, Procedure> procedures = new LinkedHashMap<>();
   private final Upkeep upkeep;
   private final Map<String, Fault> faults = new LinkedHashMap<>();
-  private final Map<String, Set<String>> subjects = new LinkedHashMap<>(); // by procedure
 
   /**
    * The guidance of a rig.
@@ -38,14 +35,15 @@ public final class Guide {
     this.wording = wording;
     this.filler = new Filler(rig, figures, wording, topics);
     this.places = new Places(rig, wording);
-    this.traits = Traits.of(rig);
-    this.topics = Map.copyOf(topics);
+    this.traits = RigTraits.of(rig);
+    this.cautions = new Cautions(wording, traits, filler, Map.copyOf(topics));
+    this.steps = new Steps(wording, filler, places, traits, cautions);
     this.upkeep = new Upkeep(rig, figures, wording, this);
     wording.procedures.values().stream()
-        .filter(p -> p.condition().holds(traits::contains))
+        .filter(p -> traits.holds(p.condition()))
         .forEach(p -> procedures.put(p.id(), procedure(p)));
     wording.faults.values().stream()
-        .filter(f -> f.condition().holds(traits::contains))
+        .filter(f -> traits.holds(f.condition()))
         .forEach(f -> faults.put(f.id(), fault(f)));
   }
 
@@ -71,23 +69,23 @@ public final class Guide {
 
   /** True if this trait holds for the rig. */
   public boolean has(String trait) {
-    return traits.contains(trait);
+    return traits.has(trait);
   }
 
   /** Everything that the wording may ask of this rig. */
   public Set<String> traits() {
-    return Collections.unmodifiableSet(traits);
+    return Collections.unmodifiableSet(traits.all());
   }
 
   /** The events that the printed steps complete, by step id, in the order of the steps. */
   public Map<String, List<String>> events() {
-    return events;
+    return steps.events();
   }
 
   /** The things with a note of the keeper's that the steps of a procedure speak of, by id. */
   public Set<String> noted(String procedure) {
     Set<String> noted = new LinkedHashSet<>();
-    subjects.getOrDefault(procedure, Set.of()).forEach(s -> withNote(s).ifPresent(noted::add));
+    steps.subjects(procedure).forEach(s -> withNote(s).ifPresent(noted::add));
     return noted;
   }
 
@@ -99,7 +97,22 @@ public final class Guide {
 
   /** True if a condition holds for the rig, or inside a list for the item with this id. */
   public boolean holds(Condition condition, String item) {
-    return condition.holds(inside(item));
+    return traits.holds(condition, item);
+  }
+
+  /** The ids of the items of a list, in the order of the profile. */
+  public List<String> ids(String list) {
+    return traits.ids(list);
+  }
+
+  /** Every caution that is triggered, gravest first within the order of the wording's groups. */
+  public List<Caution> cautions() {
+    return cautions.all();
+  }
+
+  /** What stands before an action of these cautions, those that are triggered. */
+  List<Reminder> reminders(List<String> ids) {
+    return cautions.reminders(ids);
   }
 
   /** Fills a text of the wording for this rig. */
@@ -112,62 +125,17 @@ public final class Guide {
     return places;
   }
 
-  /** Every caution that is triggered, gravest first within the order of the wording's groups. */
-  public List<Caution> cautions() {
-    return wording.cautions.values().stream()
-        .filter(c -> c.condition().holds(traits::contains))
-        .map(this::caution)
-        .toList();
-  }
-
-  private Caution caution(CautionText c) {
-    List<Words> avoid =
-        c.avoid().stream()
-            .filter(a -> a.condition().holds(traits::contains))
-            .map(a -> fill(a.text()))
-            .toList();
-    String signal = wording.phrase("signal-" + c.level().key());
-    return new Caution(
-        c.id(),
-        c.level().key(),
-        signal,
-        c.group(),
-        fill(c.hazard()),
-        fill(c.consequence()),
-        avoid,
-        fill(c.defer()));
-  }
-
   private Words fill(TextTemplate text) {
     return filler.fill(text, "");
   }
 
-  /** What stands before an action of these cautions, those that are triggered. */
-  List<Reminder> reminders(List<String> cautions) {
-    return cautions.stream()
-        .map(wording.cautions::get)
-        .filter(c -> c.condition().holds(traits::contains))
-        .sorted(Comparator.comparing(CautionText::level))
-        .map(
-            c ->
-                new Reminder(
-                    c.id(),
-                    c.level().key(),
-                    wording.phrase("signal-" + c.level().key()),
-                    fill(c.brief()),
-                    fill(c.command()),
-                    wording.topicOfCautions(c.group()).map(topics::get).orElse("")))
-        .toList();
-  }
-
   private Procedure procedure(ProcedureText p) {
-    Counter counter = new Counter(p.id());
+    Steps.Counter counter = new Steps.Counter(p.id());
     List<Group> groups = new ArrayList<>();
     for (ProcedureText.GroupText g : p.groups()) {
-      boolean holds = g.condition().holds(traits::contains);
-      List<Step> steps = holds ? steps(g.items(), "", counter) : List.of();
-      if (!steps.isEmpty()) {
-        groups.add(new Group(g.title(), steps));
+      List<Step> made = traits.holds(g.condition()) ? steps.of(g.items(), counter) : List.of();
+      if (!made.isEmpty()) {
+        groups.add(new Group(g.title(), made));
       }
     }
     return new Procedure(
@@ -177,20 +145,20 @@ public final class Guide {
         p.minutes(),
         applying(p.need()),
         Words.joined(applying(p.stopIf())),
-        reminders(p.cautions()),
+        cautions.reminders(p.cautions()),
         groups,
         fill(p.done()));
   }
 
   private Fault fault(FaultText f) {
-    List<Step> checks = steps(f.checks(), "", new Counter(f.id()));
+    List<Step> checks = steps.of(f.checks(), new Steps.Counter(f.id()));
     List<Fault.Stop> stops =
         f.stops().stream()
-            .filter(s -> s.condition().holds(traits::contains))
+            .filter(s -> traits.holds(s.condition()))
             .map(s -> new Fault.Stop(s.who(), wording.phrase("stop-" + s.who()), fill(s.text())))
             .toList();
     Words call = new Words(List.of(filler.contact()));
-    return new Fault(f.id(), f.symptom(), reminders(f.cautions()), checks, stops, call);
+    return new Fault(f.id(), f.symptom(), cautions.reminders(f.cautions()), checks, stops, call);
   }
 
   /**
@@ -201,7 +169,7 @@ public final class Guide {
    */
   public List<Told> told(Set<String> before, Set<String> facts) {
     return wording.changes.values().stream()
-        .filter(c -> c.happened(before, traits, facts))
+        .filter(c -> c.happened(before, traits.all(), facts))
         .map(
             c ->
                 new Told(
@@ -216,7 +184,7 @@ public final class Guide {
 
   /** Those of the texts that hold for the rig, filled in. */
   List<Words> applying(List<ConditionalText> texts) {
-    return applying(texts, traits);
+    return applying(texts, traits.all());
   }
 
   private List<Words> applying(List<ConditionalText> texts, Set<String> rig) {
@@ -224,108 +192,5 @@ public final class Guide {
         .filter(t -> t.condition().holds(rig::contains))
         .map(t -> fill(t.text()))
         .toList();
-  }
-
-  private static final class Counter {
-    private final String procedure;
-    private int number;
-
-    Counter(String procedure) {
-      this.procedure = procedure;
-    }
-  }
-
-  private List<Step> steps(List<Item> items, String item, Counter counter) {
-    List<Step> steps = new ArrayList<>();
-    for (Item i : items) {
-      if (i instanceof Item.StepText s) {
-        step(s, item, counter).ifPresent(steps::add);
-      } else if (i instanceof Item.ByText by) {
-        steps.addAll(steps(block(by, item), item, counter));
-      } else if (i instanceof Item.EachText each && each.condition().holds(inside(item))) {
-        ids(each.list()).forEach(id -> steps.addAll(steps(each.steps(), id, counter)));
-      }
-    }
-    return steps;
-  }
-
-  private List<Item> block(Item.ByText by, String item) {
-    String path = by.path().startsWith(".") ? item + by.path() : by.path();
-    Optional<String> value = Optional.ofNullable(rig.texts().get(path)).map(Ids::of);
-    return value.map(v -> by.cases().getOrDefault(v, by.otherwise())).orElse(by.unknown());
-  }
-
-  /** The ids of the items of a list, in the order of the profile. */
-  public List<String> ids(String list) {
-    Set<String> ids = new LinkedHashSet<>();
-    rig.gear().stream().filter(g -> g.type().equals(list)).forEach(g -> ids.add(g.id()));
-    rig.texts().keySet().stream()
-        .filter(k -> k.startsWith(list + ".") && k.endsWith(".name"))
-        .map(k -> k.substring(0, k.length() - ".name".length()))
-        .filter(k -> k.lastIndexOf('.') == list.length())
-        .forEach(ids::add);
-    return List.copyOf(ids);
-  }
-
-  private Predicate<String> inside(String item) {
-    return trait -> trait.startsWith(".") ? itemHas(item + trait) : traits.contains(trait);
-  }
-
-  private boolean itemHas(String path) {
-    String parent = path.substring(0, path.lastIndexOf('.'));
-    boolean value =
-        Optional.ofNullable(rig.texts().get(parent))
-            .map(Ids::of)
-            .filter(Ids.last(path)::equals)
-            .isPresent();
-    boolean fact = rig.facts().containsKey(path) && rig.facts().get(path).known();
-    return value || fact || rig.texts().containsKey(path) || rig.gear(path).isPresent();
-  }
-
-  private Optional<Step> step(Item.StepText s, String item, Counter counter) {
-    boolean dropped =
-        s.kit().filter(k -> traits.contains(k + ".none") || !traits.contains(k)).isPresent();
-    if (dropped || !s.condition().holds(inside(item))) {
-      return Optional.empty();
-    }
-    counter.number++;
-    String id = counter.procedure + "." + s.id() + (item.isEmpty() ? "" : "." + Ids.last(item));
-    events.put(id, s.does());
-    String gear =
-        s.at().map(a -> a.equals(".") ? item : a.startsWith(".") ? item + a : a).orElse("");
-    subjects(counter.procedure, s, gear, item);
-    String code = rig.codes().getOrDefault(gear, "");
-    boolean unlisted = s.kit().filter(k -> traits.contains(k + ".unlisted")).isPresent();
-    return Optional.of(
-        new Step(
-            id,
-            counter.number,
-            filler.fill(s.action(), item),
-            filler.fill(s.see(), item),
-            filler.fill(s.ifNot(), item),
-            unlisted ? Words.of(wording.phrase("unlisted")) : Words.NONE,
-            code,
-            code.isEmpty() ? "" : gear,
-            place(gear),
-            reminders(s.cautions()),
-            s.card()));
-  }
-
-  /** Kit has no code, so that its place alone would read as the place of the work. */
-  private Words place(String gear) {
-    if (gear.isEmpty()) {
-      return Words.NONE;
-    }
-    List<Run> runs = new ArrayList<>(places.where(gear).runs());
-    if (gear.startsWith("kit.")) {
-      runs.add(0, Run.text(wording.phrase("kept") + " "));
-    }
-    return new Words(runs);
-  }
-
-  private void subjects(String procedure, Item.StepText s, String gear, String item) {
-    Set<String> all = subjects.computeIfAbsent(procedure, p -> new LinkedHashSet<>());
-    all.addAll(List.of(gear, item));
-    List.of(s.action(), s.see(), s.ifNot()).forEach(t -> all.addAll(t.subjects(item)));
   }
 }

@@ -1,29 +1,20 @@
 package org.rigleaf.guidance;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 import org.rigleaf.figures.Amounts;
 import org.rigleaf.rig.Vocabulary;
 import org.rigleaf.source.Fields;
 import org.rigleaf.source.Node;
 import org.rigleaf.source.Position;
-import org.rigleaf.source.Problems;
 import org.rigleaf.source.ProblemsFound;
-import org.rigleaf.source.Quantity;
-import org.rigleaf.source.Yaml;
 
 /**
  * All words of the product in one language, read once and checked against the program: a trait no
@@ -31,9 +22,6 @@ import org.rigleaf.source.Yaml;
  * with every problem named.
  */
 public final class Wording {
-  private static final String FOLDER = "/templates/wording/en/";
-  private static final Pattern AMOUNT = Pattern.compile("\\{amount:([^}]*)\\}");
-  private static final Pattern SMALL_WORD = Pattern.compile("\\b[a-z]{2,}\\b");
   private static final Map<Amounts, Wording> ENGLISH = new EnumMap<>(Amounts.class);
 
   final Map<String, CautionText> cautions = new LinkedHashMap<>();
@@ -56,13 +44,14 @@ public final class Wording {
   private final Map<String, List<Show>> walk = new LinkedHashMap<>();
   private final Map<String, CardText> cards = new LinkedHashMap<>();
   private List<Show> stay = List.of();
-  private final Set<String> smallWords = new HashSet<>();
   private final WordingCheck check = new WordingCheck();
 
   private final Amounts amounts;
+  private final WordingFiles files;
 
   private Wording(Amounts amounts) {
     this.amounts = amounts;
+    this.files = new WordingFiles(amounts, check);
   }
 
   /** A title and a sentence. */
@@ -90,8 +79,8 @@ public final class Wording {
 
   private static Wording load(Amounts amounts) {
     Wording w = new Wording(amounts);
-    Fields index = w.file("index.yaml");
-    w.file("topics.yaml").keys().forEach(w.check::topicExists);
+    Fields index = w.files.fields("index.yaml");
+    w.files.fields("topics.yaml").keys().forEach(w.check::topicExists);
     index.texts("cautions").forEach(t -> w.names("cautions/" + t.value()));
     index
         .texts("cautions")
@@ -114,10 +103,10 @@ public final class Wording {
     w.each("begin.yaml", w.questions, Question::read);
     w.each("cards.yaml", w.cards, CardText::read);
     w.cards.values().forEach(w::checkCard);
-    w.stay = TopicText.shows(w.file("stay.yaml"), w.check);
+    w.stay = TopicText.shows(w.files.fields("stay.yaml"), w.check);
     w.each("notice.yaml", w.lines, (id, e, c) -> line(e, c));
     w.each("findings.yaml", w.findings, (id, e, c) -> w.finding(e, c));
-    Fields phrases = w.file("phrases.yaml");
+    Fields phrases = w.files.fields("phrases.yaml");
     phrases.keys().forEach(k -> phrases.text(k).ifPresent(t -> w.phrases.put(k, t.value())));
     if (!w.check.problems.none()) {
       throw new IllegalStateException(new ProblemsFound(w.check.problems.sorted()));
@@ -191,7 +180,7 @@ public final class Wording {
   }
 
   private void names(String file) {
-    file(file).keys().forEach(check::cautionExists);
+    files.fields(file).keys().forEach(check::cautionExists);
   }
 
   private interface Reader<T> {
@@ -199,7 +188,7 @@ public final class Wording {
   }
 
   private <T> void each(String file, Map<String, T> into, Reader<T> reader) {
-    Fields all = file(file);
+    Fields all = files.fields(file);
     for (String id : all.keys()) {
       Optional<Fields> entry = all.group(id);
       entry.ifPresent(
@@ -211,50 +200,9 @@ public final class Wording {
     }
   }
 
-  private Fields file(String name) {
-    byte[] text = amounts(name);
-    SMALL_WORD
-        .matcher(new String(text, StandardCharsets.UTF_8))
-        .results()
-        .forEach(word -> smallWords.add(word.group()));
-    Optional<Node> root = Yaml.read(text, name, check.problems);
-    boolean map = root.isPresent() && root.get() instanceof Node.Mapping;
-    return map
-        ? new Fields((Node.Mapping) root.get(), "", check.problems)
-        : Fields.none("", new Problems());
-  }
-
   /** True of a word that the wording itself writes small: no name of a person or a maker. */
   boolean small(String word) {
-    return smallWords.contains(word);
-  }
-
-  /** A file with its amounts, such as {@code {amount:3 ft}}, written in our units. */
-  private byte[] amounts(String name) {
-    return AMOUNT
-        .matcher(new String(bytes(name), StandardCharsets.UTF_8))
-        .replaceAll(m -> amount(m.group(1), name))
-        .getBytes(StandardCharsets.UTF_8);
-  }
-
-  private String amount(String written, String name) {
-    Optional<Quantity> quantity = Quantity.parse(written);
-    if (quantity.isEmpty()) {
-      String cure = "write a number with its unit, such as 3 ft";
-      check.problem(Position.start(name), "", "'" + written + "' is no amount", cure);
-    }
-    return quantity.map(q -> amounts.text(q.value(), q.unit())).orElse(written);
-  }
-
-  private static byte[] bytes(String name) {
-    try (InputStream in = Wording.class.getResourceAsStream(FOLDER + name)) {
-      if (in == null) {
-        throw new IllegalStateException("no wording file " + name);
-      }
-      return in.readAllBytes();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return files.small(word);
   }
 
   /** What a profile and its log may call things: as the sheets do. */
