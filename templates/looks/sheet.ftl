@@ -46,4 +46,4 @@ tr { page-break-inside: avoid; }
 .initials { display: block; position: absolute; right: 0; bottom: 2pt; width: 64pt; text-align: right; }
 .initials .tick { left: 0; top: 2pt; }
 .initials .blank { width: 46pt; }
-.damage, .sign { page-break-inside: avoid; }
+.signed { page-break-inside: avoid; }
