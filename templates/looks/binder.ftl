@@ -177,6 +177,7 @@ tr { page-break-inside: avoid; }
 .legends { overflow: hidden; page-break-inside: avoid; }
 .legend { float: left; width: 49%; }
 .drawing { padding-bottom: 0; }
+[data-topic=map] .drawing { page-break-inside: avoid; }
 [data-topic=map] h3 { font-size: 13pt; line-height: 16pt; padding: 4pt 0; }
 [data-topic=map] .legend { width: ${(text / 2 - 2)?floor}pt; }
 [data-topic=map] .legend li { padding: 0 8pt 3pt 36pt; }
