@@ -169,7 +169,7 @@ public final class WaterNet {
     if (pipes.has(FILL) && !ported) {
       pipes.open(FILL, FRESH, Line.COLD);
     }
-    String mover = water.pump().isPresent() ? pump() : pipes.thing("mover", Shape.DEVICE, TANK);
+    String mover = mover();
     pipes.link(FRESH, mover, Line.COLD, winter() && fromJug());
     pipes.open(mover, first, Line.COLD);
     if (siphon()) {
@@ -191,6 +191,15 @@ public final class WaterNet {
         hose(FILL);
       }
     }
+  }
+
+  private String mover() {
+    if (water.pump().isPresent()) {
+      return pump();
+    }
+    return water.handPump().isPresent()
+        ? pipes.gear("water.hand-pump", Shape.DEVICE, TANK)
+        : pipes.thing("mover", Shape.DEVICE, TANK);
   }
 
   private String pump() {

@@ -67,6 +67,7 @@ public final class Traits {
     all.put("few-chocks", Traits::fewChocks);
     Stream.of(15, 20, 30, 50).forEach(a -> all.put("service-" + a, rig -> serviceOf(rig, a)));
     all.put("winter-valve", Traits::winterValve);
+    all.put("mains", Traits::mains);
     all.put("panel", rig -> !rig.has("electric.panel.none"));
     return all;
   }
@@ -82,7 +83,9 @@ public final class Traits {
     all.put("safety.alarms.lp", rig -> !rig.has("propane.none"));
     all.put("safety.extinguishers", rig -> true);
     all.put("safety.exits", rig -> true);
-    all.put("road.breakaway", rig -> rig.identity().kind().towable());
+    all.put(
+        "road.breakaway",
+        rig -> rig.identity().kind().towable() && !rig.has("road.brakes.kind.none"));
     all.put("propane", rig -> true);
     return all;
   }
@@ -152,6 +155,12 @@ public final class Traits {
 
   private static boolean plumbed(Rig rig) {
     return rig.has("water.fresh") || rig.has("water.city-inlet") || rig.has("water.fill");
+  }
+
+  /** True if 120 V comes from somewhere; breakers alone tell that it does. */
+  private static boolean mains(Rig rig) {
+    return Stream.of("shore", "generator", "inverter", "breakers")
+        .anyMatch(key -> rig.has("electric." + key));
   }
 
   private static boolean sewered(Rig rig) {

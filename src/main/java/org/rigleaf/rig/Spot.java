@@ -8,7 +8,8 @@ import org.rigleaf.source.Quantity;
 import org.rigleaf.source.Unit;
 
 /**
- * A measured place: {@code street 19 ft up 3 ft}, or a coarse one: {@code street rear}.
+ * A measured place: {@code street 19 ft up 3 ft}, or a coarse one: {@code street rear}, {@code
+ * front}.
  *
  * @param face which face
  * @param zone front, middle or rear where only that is said
@@ -36,6 +37,10 @@ public record Spot(
     Optional<Face> face = find(Face.values(), words.get(0));
     if (face.isEmpty()) {
       return Optional.empty();
+    }
+    Optional<Zone> end = find(Zone.values(), words.get(0));
+    if (words.size() == 1 && end.isPresent()) {
+      return Optional.of(new Spot(face.get(), end, none(), none(), none()));
     }
     if (words.size() == 2 && find(Zone.values(), words.get(1)).isPresent()) {
       return Optional.of(

@@ -21,7 +21,9 @@ import org.rigleaf.rig.Rig;
 /** Blocks that say where things are: the map, the six things, label and fact pairs, contacts. */
 final class PlaceBlocks {
   private static final Set<String> KEYS = Rig.possibleTraits();
-  private static final Set<String> BY_HAND = Set.of("hand", "crank");
+
+  /** Drives of gear, and kinds of beds, that no switch moves. */
+  private static final Set<String> BY_HAND = Set.of("hand", "crank", "table", "sofa", "bunk");
 
   private final Rig rig;
   private final Wording wording;
@@ -107,9 +109,9 @@ final class PlaceBlocks {
 
   private Optional<String> switchKey(Gear g) {
     boolean byHand =
-        Optional.ofNullable(rig.texts().get(g.id() + ".drive"))
-            .filter(BY_HAND::contains)
-            .isPresent();
+        Stream.of(".drive", ".kind")
+            .map(key -> rig.texts().getOrDefault(g.id() + key, ""))
+            .anyMatch(BY_HAND::contains);
     return byHand
         ? Optional.empty()
         : Stream.of("switch", "switches")

@@ -85,7 +85,8 @@ class WalkThroughTest {
     for (String key : List.of("keeper-signature", "newcomer-signature", "handed-over-at")) {
       assertEquals(1, html.select("[data-blank=" + key + "]").size(), key);
     }
-    assertEquals(1, html.select(".damage svg").size());
+    assertEquals(1, html.select(".signed svg").size());
+    assertEquals(3 + 5, html.select(".signed [data-blank]").size(), "marks, and who signs them");
   }
 
   @ParameterizedTest

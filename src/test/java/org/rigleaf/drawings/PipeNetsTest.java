@@ -142,7 +142,10 @@ class PipeNetsTest {
       assertTrue(found.containsAll(wanted), wanted + " but " + found);
       List<Schematic> fill = WaterNet.of(rig, words(rig), WaterNet.State.FILL);
       Set<String> filled =
-          reached(fill, b -> b.id().equals("site-tap"), Set.of("water.pump", "mover"));
+          reached(
+              fill,
+              b -> b.id().equals("site-tap"),
+              Set.of("water.pump", "water.hand-pump", "mover"));
       assertEquals(!fill.isEmpty(), filled.contains("water.fresh"), () -> rig.texts().toString());
       assertTrue(!filled.contains("cold"), "water runs on while the tank fills");
     }

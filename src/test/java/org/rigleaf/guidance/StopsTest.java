@@ -74,7 +74,8 @@ class StopsTest {
           if (!traits.contains("propane.none")) {
             expected.add("gas");
           }
-          expected.add(traits.contains("electric.panel.none") ? "no-panel" : "breaker");
+          String power = traits.contains("mains") ? "breaker" : "fuses";
+          expected.add(traits.contains("electric.panel.none") ? "no-panel" : power);
           List<String> first = stops.stream().limit(expected.size()).map(Stop::id).toList();
           if (!first.equals(expected) || stops.get(expected.size()).first()) {
             faults.add(name + ": " + first);
