@@ -78,7 +78,9 @@ public final class Places {
   private String words(Spot spot) {
     List<String> parts = new ArrayList<>();
     parts.add(wording.phrase("face-" + spot.face().text()));
-    spot.zone().ifPresent(z -> parts.add(wording.phrase("zone-" + z.text())));
+    spot.zone()
+        .filter(z -> !z.text().equals(spot.face().text()))
+        .ifPresent(z -> parts.add(wording.phrase("zone-" + z.text())));
     spot.aft()
         .filter(a -> a > 0)
         .ifPresent(a -> parts.add(wording.phrase(back(spot), Map.of("feet", feet(a)))));
