@@ -9,6 +9,9 @@ import org.rigleaf.guidance.Finding;
 import org.rigleaf.guidance.Findings;
 import org.rigleaf.guidance.Unknowns;
 import org.rigleaf.guidance.Wording;
+import org.rigleaf.rig.Fact;
+import org.rigleaf.rig.Rig;
+import org.rigleaf.source.Position;
 import picocli.CommandLine;
 
 /**
@@ -41,7 +44,8 @@ final class CheckCommand implements Callable<Integer> {
     List<Finding> findings =
         Findings.of(profile.rig(), profile.figures(), Wording.english(), profile.maker().guide());
     findings.forEach(f -> lines.add("  " + f.severity() + ": " + f.text().plain()));
-    Misplaced.of(profile.rig()).forEach(m -> lines.add("  measure again: " + doubt(m)));
+    Misplaced.of(profile.rig())
+        .forEach(m -> lines.add("  measure again: " + doubt(profile.rig(), m)));
     Unknowns unknowns = Unknowns.of(profile.maker().guide(), profile.figures());
     int safety = unknowns.safety().size();
     int others = unknowns.uses().size() - safety;
@@ -49,13 +53,15 @@ final class CheckCommand implements Callable<Integer> {
     return lines;
   }
 
-  private static String doubt(Misplaced spot) {
+  private static String doubt(Rig rig, Misplaced spot) {
+    String path = spot.gear().id() + ".at";
+    Position at = ((Fact.Given) rig.facts().get(path).origin()).at();
     String there =
         switch (spot.on()) {
           case WHEEL -> "on a wheel";
           case AIR -> "under the raised front part, where there is no wall";
         };
-    return spot.gear().id() + ".at is " + there;
+    return "line " + at.line() + ": " + path + " is " + there;
   }
 
   private static String next(Unknowns unknowns) {

@@ -211,7 +211,7 @@ class MainTest {
             + "water: {city-inlet: {at: street 14 ft up 1 ft}, fill: {at: street 10 ft up 3 ft}}\n");
     assertEquals(0, run("check", folder.toString()));
     List<String> doubts = out.toString().lines().filter(l -> l.contains("measure")).toList();
-    assertEquals(List.of("  measure again: water.city-inlet.at is on a wheel"), doubts);
+    assertEquals(List.of("  measure again: line 2: water.city-inlet.at is on a wheel"), doubts);
   }
 
   /** Two rigs of the fleet carry a finding on purpose; the others are as they should be. */
