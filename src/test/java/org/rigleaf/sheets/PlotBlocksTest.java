@@ -82,8 +82,8 @@ class PlotBlocksTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "sedge | battery chock-and-level staying sun-and-cord together",
-        "cattail | battery chock-and-level staying sun-and-cord together",
+        "sedge | battery chock-and-level staying sun together",
+        "cattail | battery chock-and-level staying sun together",
         "bulrush | staying"
       })
   void aRigHasThePlotsOfItsOwnGearAndNoOther(String rig, String topics) {
@@ -96,8 +96,7 @@ class PlotBlocksTest {
     assertEquals(Map.of(), plots(TestRigs.of(barest)));
     String year = "stay: {place: {latitude: 40}}\nelectric: {solar: ";
     String panels = "{panels: 2 x 100 W, controller: mppt}}\n";
-    assertEquals(
-        List.of("sun-and-cord"), List.copyOf(plots(TestRigs.of(barest + year + panels)).keySet()));
+    assertEquals(List.of("sun"), List.copyOf(plots(TestRigs.of(barest + year + panels)).keySet()));
   }
 
   @ParameterizedTest
@@ -141,7 +140,7 @@ class PlotBlocksTest {
   @ParameterizedTest
   @ValueSource(strings = {"sedge", "cattail"})
   void theBarsOfTheYearAreAsHighAsTheMonths(String rig) {
-    Document svg = svg(rig, "sun-and-cord");
+    Document svg = svg(rig, "sun");
     List<Figure> months = figures(rig, "sun\\.[a-z]+");
     List<Element> bars = svg.select("rect[stroke-width=0.8]").subList(0, 12);
     double wattHour = (y(svg, "0") - y(svg, "200")) / 200;
