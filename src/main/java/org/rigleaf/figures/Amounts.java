@@ -137,7 +137,7 @@ public enum Amounts {
       case WATT_UNIT, WATT_HOUR, BTU_PER_HOUR, BTU, PSI, MILE_PER_HOUR, MINUTE_UNIT -> 0;
       case KILOPASCAL, MILLIMETRE, CENTIMETRE, MILLILITRE, KILOMETRE, KILOMETRE_AN_HOUR -> 0;
       case LITRE, KILOGRAM_MASS -> Math.abs(value) < 30 ? 1 : 0;
-      case VOLT_UNIT -> 2;
+      case VOLT_UNIT -> Math.abs(value) < 100 ? 2 : 0;
       case POUND -> Math.abs(value) < 100 ? 1 : 0;
       case INCH, GALLON -> Math.abs(value) < 1 ? 2 : 1;
       case AMPERE_UNIT, FLUID_OUNCE, GALLON_PER_HOUR -> 1;
