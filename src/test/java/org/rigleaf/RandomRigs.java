@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import org.rigleaf.guidance.Traits;
@@ -21,14 +22,38 @@ import org.rigleaf.source.Node;
 public final class RandomRigs {
   private static final long SEED = 31_07_2026;
   private static final int COUNT = Integer.getInteger("rigs", 100);
+
+  /** What a rig without 120 V does not have, or does not say. */
+  private static final Set<String> MAINS =
+      Set.of(
+          "electric.shore",
+          "electric.adapters",
+          "electric.protector",
+          "electric.transfer",
+          "electric.load-shedding",
+          "electric.generator",
+          "electric.inverter",
+          "electric.converter",
+          "electric.breakers",
+          "electric.outlets",
+          "electric.loads.on",
+          "electric.loads.kind",
+          "water.appliances",
+          "climate.air-conditioners",
+          "climate.refrigerator.kind",
+          "climate.refrigerator.runs-on",
+          "water.heater.fuel");
+
   private static final List<Profile> ALL =
       IntStream.range(0, COUNT).mapToObj(RandomRigs::draw).toList();
 
   private final Random random;
   private final String kind;
+  private final boolean batteryAlone; // one rig in twelve
 
   private RandomRigs(long seed) {
     random = new Random(seed);
+    batteryAlone = new Random(seed + 1).nextInt(12) == 0;
     kind = pick(RigFormat.choices(at(RigFormat.PATTERN, "rig", "kind")));
   }
 
@@ -136,7 +161,8 @@ public final class RandomRigs {
         .forEach(
             (key, value) -> {
               String inner = RigFormat.join(path, key);
-              if (RigFormat.fits(inner, kind)) {
+              boolean dead = batteryAlone && MAINS.contains(inner);
+              if (RigFormat.fits(inner, kind) && !dead) {
                 value(value, inner, drawn, key);
               }
             });

@@ -80,6 +80,9 @@ public final class Findings {
   }
 
   private void kit(String path) {
+    if (path.equals("safety.alarms.lp") && guide.has("propane.none")) {
+      return;
+    }
     boolean alarm = path.startsWith("safety.alarms") || path.equals("safety.extinguishers");
     if (guide.has(path + ".none") && alarm) {
       add("kit-missing", path, Map.of());

@@ -157,10 +157,32 @@ public final class Traits {
     return rig.has("water.fresh") || rig.has("water.city-inlet") || rig.has("water.fill");
   }
 
-  /** True if 120 V comes from somewhere; breakers alone tell that it does. */
+  /** True if 120 V comes from somewhere; what runs on it tells that it does. */
   private static boolean mains(Rig rig) {
-    return Stream.of("shore", "generator", "inverter", "breakers")
-        .anyMatch(key -> rig.has("electric." + key));
+    Stream<String> electric =
+        Stream.of(
+            "shore",
+            "adapters",
+            "protector",
+            "transfer",
+            "load-shedding",
+            "generator",
+            "inverter",
+            "converter",
+            "breakers",
+            "outlets");
+    Stream<String> others =
+        Stream.of(
+            "electric.loads.on.120-v",
+            "electric.loads.kind.microwave",
+            "electric.loads.kind.induction",
+            "electric.loads.kind.plug-heater",
+            "water.appliances",
+            "climate.air-conditioners",
+            "climate.refrigerator.kind.household",
+            "climate.refrigerator.runs-on.120-v",
+            "water.heater.fuel.electric");
+    return electric.anyMatch(key -> rig.has("electric." + key)) || others.anyMatch(rig::has);
   }
 
   private static boolean sewered(Rig rig) {
