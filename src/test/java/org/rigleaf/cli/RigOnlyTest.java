@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -33,6 +34,7 @@ class RigOnlyTest {
   private static final int RIGS = 100;
 
   private final Set<String> found = new TreeSet<>();
+  private final Set<Pattern> unused = new LinkedHashSet<>(WORDS.keySet());
 
   private static Map<Pattern, List<String>> words() {
     Fields all = TestData.read("gear-words.yaml").group("words").orElseThrow();
@@ -49,12 +51,14 @@ class RigOnlyTest {
     TestRigs.fleet().forEach(name -> look(name, TestRigs.demo(name)));
     RandomRigs.all().stream().limit(RIGS).forEach(p -> look(p.name(), p.rig()));
     assertEquals(List.of(), new ArrayList<>(found));
+    assertEquals(List.of(), new ArrayList<>(unused), "words that no page uses");
   }
 
   private void look(String name, Rig rig) {
     Set<String> traits = Traits.of(rig);
     Document page = Jsoup.parse(pages(rig));
     String text = page.text();
+    unused.removeIf(word -> word.matcher(text).find());
     WORDS.forEach(
         (word, allowed) -> {
           if (allowed.stream().noneMatch(traits::contains) && word.matcher(text).find()) {
