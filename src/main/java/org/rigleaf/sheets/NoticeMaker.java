@@ -1,9 +1,6 @@
 package org.rigleaf.sheets;
 
-import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,12 +13,9 @@ import org.rigleaf.guidance.Wording;
 import org.rigleaf.rig.Edition.Change;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.source.PartialDate;
-import org.rigleaf.source.Unit;
 
 /** Writes the notice of what a new edition changes. */
 public final class NoticeMaker {
-  /** Figures of one family, such as those of every hour, of which no more are listed. */
-  private static final int FAMILY = 6;
 
   private final Rig rig;
   private final BinderMaker maker;
@@ -51,9 +45,7 @@ public final class NoticeMaker {
   /** The notice on this paper; {@code draft} as for a binder. */
   public Notice notice(Paper paper, boolean draft) {
     List<Notice.Swap> swaps = swaps();
-    List<Comparison.Change> figures = comparison.figures();
-    List<Notice.Line> lines = lines(figures);
-    List<Comparison.Change> rest = figures.stream().filter(c -> !inLine(c)).toList();
+    FigureChanges figures = new FigureChanges(wording, comparison.figures());
     return new Notice(
         rig.identity().name(),
         wording.phrase("kind-" + rig.identity().kind().trait()),
@@ -63,10 +55,10 @@ public final class NoticeMaker {
         wording.phrase("notice-cause-" + causeOf(swaps)),
         rig.edition().changes().stream().map(NoticeMaker::work).toList(),
         maker.guide().told(comparison.before().traits(), differing()),
-        lines,
+        figures.lines(),
         AddedWeight.told(rig, comparison, wording),
-        few(rest),
-        more(rest),
+        figures.others(),
+        figures.moreOthers(),
         lists(),
         comparison.whole() ? wording.phrase("notice-whole") : "",
         swaps,
@@ -128,82 +120,6 @@ public final class NoticeMaker {
     paths.addAll(now.keySet());
     paths.removeIf(p -> now.containsKey(p) && now.get(p).equals(before.get(p)));
     return paths;
-  }
-
-  // ---- figures
-
-  private List<Notice.Line> lines(List<Comparison.Change> figures) {
-    Set<String> taken = new LinkedHashSet<>();
-    List<Notice.Line> lines = new ArrayList<>();
-    wording
-        .noticeLines()
-        .forEach(
-            (title, ids) -> {
-              List<Comparison.Change> here =
-                  figures.stream()
-                      .filter(c -> ids.stream().anyMatch(id -> matches(c.id(), id)))
-                      .filter(c -> taken.add(c.id()))
-                      .toList();
-              lines.add(new Notice.Line(title, few(here), here.isEmpty() ? "" : more(here)));
-            });
-    return lines;
-  }
-
-  private boolean inLine(Comparison.Change change) {
-    return wording.noticeLines().values().stream()
-        .flatMap(List::stream)
-        .anyMatch(id -> matches(change.id(), id));
-  }
-
-  private static boolean matches(String id, String glob) {
-    return id.matches(glob.replace(".", "\\.").replace("*", ".*"));
-  }
-
-  private List<Notice.Row> few(List<Comparison.Change> changes) {
-    return changes.stream().filter(c -> rank(changes, c) < FAMILY).map(this::row).toList();
-  }
-
-  private String more(List<Comparison.Change> changes) {
-    long left = changes.stream().filter(c -> rank(changes, c) >= FAMILY).count();
-    return left == 0 ? "" : wording.phrase("notice-more", Map.of("count", String.valueOf(left)));
-  }
-
-  /** How many of its family stand before it. */
-  private static long rank(List<Comparison.Change> changes, Comparison.Change change) {
-    return changes.stream()
-        .takeWhile(c -> c != change)
-        .filter(c -> pattern(c).equals(pattern(change)))
-        .count();
-  }
-
-  private static String pattern(Comparison.Change change) {
-    return change.now().or(change::before).map(Issued.Reading::pattern).orElseThrow();
-  }
-
-  private Notice.Row row(Comparison.Change c) {
-    return new Notice.Row(
-        c.id(),
-        c.now().or(c::before).map(Issued.Reading::title).orElseThrow(),
-        c.before().map(Issued.Reading::printed).orElse(""),
-        c.now().map(Issued.Reading::printed).orElse(""),
-        difference(c));
-  }
-
-  private String difference(Comparison.Change c) {
-    Optional<BigDecimal> before = c.before().flatMap(NoticeMaker::number);
-    Optional<BigDecimal> now = c.now().flatMap(NoticeMaker::number);
-    if (before.isEmpty() || now.isEmpty()) {
-      return "";
-    }
-    double by = now.get().subtract(before.get()).doubleValue();
-    Optional<Unit> unit = Unit.of(c.now().orElseThrow().unit());
-    return unit.map(u -> (by < 0 ? "− " : "+ ") + wording.amounts().text(Math.abs(by), u))
-        .orElse("");
-  }
-
-  private static Optional<BigDecimal> number(Issued.Reading reading) {
-    boolean number = reading.data().matches("-?\\d+(\\.\\d+)?");
-    return number ? Optional.of(new BigDecimal(reading.data())) : Optional.empty();
   }
 
   // ---- cautions, steps, findings

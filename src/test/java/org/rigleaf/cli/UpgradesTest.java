@@ -10,9 +10,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -45,6 +49,24 @@ class UpgradesTest {
             .toList();
     assertEquals(List.of(), missing, told);
     TestData.list(upgrade, "figures").forEach(f -> shown(notice, f));
+    notice.select("[data-part=figures] [data-was-now]").forEach(UpgradesTest::worthTelling);
+  }
+
+  /** A figure without a line of its own is told if it changed by 2 %, as exact as it is printed. */
+  private static void worthTelling(Element row) {
+    OptionalDouble was = first(row.select("td").get(0).text());
+    OptionalDouble now = first(row.select("td").get(1).text());
+    if (was.isPresent() && now.isPresent()) {
+      double by = Math.abs(now.getAsDouble() - was.getAsDouble());
+      assertTrue(by >= 0.015 * Math.abs(was.getAsDouble()), row.text());
+    }
+  }
+
+  private static OptionalDouble first(String text) {
+    Matcher number = Pattern.compile("-?\\d[\\d,]*(\\.\\d+)?").matcher(text);
+    return number.lookingAt()
+        ? OptionalDouble.of(Double.parseDouble(number.group().replace(",", "")))
+        : OptionalDouble.empty();
   }
 
   /** A figure id, alone or with what it was and what it is now. */
