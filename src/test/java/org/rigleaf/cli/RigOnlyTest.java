@@ -22,6 +22,10 @@ import org.rigleaf.guidance.Wording;
 import org.rigleaf.rig.Rig;
 import org.rigleaf.sheets.Binder;
 import org.rigleaf.sheets.BinderMaker;
+import org.rigleaf.sheets.CardSheet;
+import org.rigleaf.sheets.CardSize;
+import org.rigleaf.sheets.CardsMaker;
+import org.rigleaf.sheets.LabelMaker;
 import org.rigleaf.sheets.Paper;
 import org.rigleaf.sheets.WalkThroughMaker;
 import org.rigleaf.source.Fields;
@@ -31,7 +35,7 @@ class RigOnlyTest {
   private static final Map<Pattern, List<String>> WORDS = words();
 
   /** At most so many random rigs: each prints a whole binder. */
-  private static final int RIGS = 100;
+  private static final int RIGS = 60;
 
   private final Set<String> found = new TreeSet<>();
   private final Set<Pattern> unused = new LinkedHashSet<>(WORDS.keySet());
@@ -69,8 +73,8 @@ class RigOnlyTest {
   }
 
   /**
-   * Binder and walk-through; but for the pages that tell where numbers come from, whose formulas
-   * name all that may be part of them.
+   * Binder, walk-through, cards and labels; but for the pages that tell where numbers come from,
+   * whose formulas name all that may be part of them.
    */
   private static String pages(Rig rig) {
     BinderMaker maker = BinderMaker.of(rig, Figures.of(rig), Wording.english(), Map.of());
@@ -80,6 +84,12 @@ class RigOnlyTest {
         .filter(t -> !t.section().equals("numbers"))
         .forEach(t -> text.append(Output.TEMPLATES.topic(t, binder)));
     WalkThroughMaker walk = new WalkThroughMaker(rig, maker, Wording.english());
-    return text + Output.TEMPLATES.sheet("walk-through", walk.walk(Paper.LETTER, true));
+    text.append(Output.TEMPLATES.sheet("walk-through", walk.walk(Paper.LETTER, true)));
+    new LabelMaker(rig, maker, Wording.english())
+        .labels()
+        .forEach(l -> text.append(Output.TEMPLATES.sheet("label", l)));
+    CardSheet sheet = CardSheet.on(Paper.LETTER, CardSize.HALF_LETTER);
+    CardsMaker cards = new CardsMaker(rig, maker, Wording.english(), sheet.size());
+    return text + Output.TEMPLATES.sheet("cards", cards.cards(sheet, true, List.of()));
   }
 }
